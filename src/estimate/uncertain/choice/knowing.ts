@@ -1,0 +1,57 @@
+// What it could be worth at most to know the outcome before choosing: whether a trial is worth its time.
+
+/**
+ * Expected value of perfect information on costs: least expected cost less expected least cost, never negative
+ * (Raiffa and Schlaifer 1961). `costs` holds one list for each option, of equally likely draws or, with `weights`, of
+ * states with those chances (summing to 1). `error` is one standard error over draws, 0 for states.
+ * @throws RangeError without options or when the lists differ in length.
+ */
+export function valueOfKnowing(
+  costs: readonly ArrayLike<number>[],
+  weights?: ArrayLike<number>,
+): { worth: number; error: number } {
+  const first = costs[0];
+  if (!first || costs.some(({ length }) => length !== first.length) || first.length === 0) {
+    throw new RangeError('options are compared over the same draws, one or more');
+  }
+  const best = costs.reduce((least, cost) =>
+    expectedOf(cost, weights) < expectedOf(least, weights) ? cost : least,
+  );
+  const regrets = new Float64Array(first.length);
+  for (let d = 0; d < regrets.length; d++) {
+    let least = Infinity;
+    for (const cost of costs) least = Math.min(least, cost[d] as number);
+    regrets[d] = (best[d] as number) - least;
+  }
+  const worth = expectedOf(regrets, weights);
+  if (weights) return { worth, error: 0 };
+  const squares = regrets.reduce((sum, regret) => sum + (regret - worth) ** 2, 0);
+  return { worth, error: Math.sqrt(squares) / regrets.length };
+}
+
+/** Mean of equally likely draws, or of states weighted by their chances. */
+export function expectedOf(values: ArrayLike<number>, weights?: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++)
+    sum += (values[i] as number) * (weights ? (weights[i] as number) : 1);
+  return weights ? sum : sum / values.length;
+}
+
+/** Share of the draws in which each option costs least; options that tie share the draw. */
+export function chancesOfCheapest(costs: readonly ArrayLike<number>[]): number[] {
+  const wins = costs.map(() => 0);
+  const draws = costs[0]?.length ?? 0;
+  for (let d = 0; d < draws; d++) {
+    let least = Infinity;
+    let ties = 0;
+    for (const cost of costs) {
+      const here = cost[d] as number;
+      if (here === least) ties++;
+      if (here < least) [least, ties] = [here, 1];
+    }
+    costs.forEach((cost, i) => {
+      if (cost[d] === least) wins[i] = (wins[i] as number) + 1 / ties;
+    });
+  }
+  return wins.map((won) => won / draws);
+}
