@@ -1,0 +1,108 @@
+// The kinds of measurement. A reading stands as it was taken; what follows from it is worked out elsewhere.
+import { z } from 'zod';
+import { STATE } from '../words.ts';
+import { type Fields, field, line, lines } from './fields.ts';
+
+export const measuredLine = (f: Fields) => {
+  const kind = <K extends string>(name: K) => ({
+    kind: field(z.literal(name), 'The kind of measurement.', name),
+    part: field(f.ref('part'), 'The part measured.', 'frame'),
+    state: field(f.oneOf(STATE), 'Before the work, at a trial, or after it.', 'before'),
+    note: field(f.text().optional(), 'What a later reader must know.', 'rail set to zero first'),
+  });
+  const passes = {
+    target: field(f.length().optional(), 'What it should be.', '3/16 in'),
+    within: field(f.length().optional(), 'How far off is still right.', '1/32 in'),
+  };
+  return z.discriminatedUnion(
+    'kind',
+    [
+      line({
+        ...kind('level'),
+        at: field(f.text().optional(), 'The mount or place.', 'L3'),
+        reading: field(f.angle(), 'What the level said.', '1.4°'),
+        target: field(f.angle().optional(), 'What it should be; level unless said.', '0°'),
+        within: field(f.angle().optional(), 'How far off is still right.', '0.5°'),
+        over: field(f.length().optional(), 'The length it was read over.', '3 1/2 in'),
+      }),
+      line({
+        ...kind('diagonals'),
+        a: field(f.length(), 'One side.', '88 in'),
+        b: field(f.length(), 'The side next to it.', '41 in'),
+        a2: field(f.length().optional(), 'The side opposite the first.', '88 in'),
+        b2: field(f.length().optional(), 'The side opposite the second.', '41 in'),
+        d1: field(f.length(), 'One diagonal.', '97 1/4 in'),
+        d2: field(f.length(), 'The other diagonal.', '96 15/16 in'),
+        within: field(f.length().optional(), 'How far apart the diagonals may be.', '1/8 in'),
+      }),
+      line({
+        ...kind('heights'),
+        points: field(
+          lines(
+            line({
+              mount: field(f.text().optional(), 'The mount it was read at.', 'L1'),
+              x: field(f.length().optional(), 'Distance from the front.', '0 in'),
+              y: field(f.length().optional(), 'Distance from the left.', '0 in'),
+              z: field(f.length(), 'The height.', '-3/64 in'),
+            }),
+          ).optional(),
+          'Heights, each with its place.',
+          '[{ mount: L1, x: 0 in, y: 0 in, z: 0 in }]',
+        ),
+        corners: field(
+          lines(f.length()).length(4, { error: 'four corners' }).optional(),
+          'Or four corners, going round.',
+          '[0 in, 1/16 in, 0 in, 0 in]',
+        ),
+        within: field(f.length().optional(), 'How far off is still right.', '1/32 in'),
+      }),
+      line({
+        ...kind('straight'),
+        length: field(f.length(), 'The length looked along.', '57 in'),
+        offsets: field(
+          lines(f.length()).min(2, { error: 'two offsets or more' }),
+          'Offsets from a line, evenly along it.',
+          '[0 in, 1/32 in, 0 in]',
+        ),
+        within: field(f.length().optional(), 'How far off is still right.', '1/16 in'),
+      }),
+      line({
+        ...kind('gaps'),
+        where: field(f.text(), 'Which gap.', 'rear edge'),
+        readings: field(
+          lines(f.length()).min(1, { error: 'one reading or more' }),
+          'Readings along it.',
+          '[3/16 in, 3/16 in, 7/32 in]',
+        ),
+        ...passes,
+      }),
+      line({
+        ...kind('timber'),
+        species: field(f.text(), 'The timber.', 'white ash'),
+        width: field(f.length(), 'Width of the piece.', '5 in'),
+        grain: field(f.oneOf(['radial', 'tangential']), 'The grain across the width.', 'tangential'),
+        'moisture-from': field(f.share(), 'Moisture now.', '12%'),
+        'moisture-to': field(f.share(), 'Moisture it will come to.', '8%'),
+      }),
+      line({
+        ...kind('thickness'),
+        readings: field(
+          lines(f.thickness()).min(1, { error: 'one reading or more' }),
+          'Readings.',
+          '[0.046 in, 0.049 in]',
+        ),
+        target: field(f.thickness().optional(), 'What it should be.', '18 ga steel'),
+        within: field(f.length().optional(), 'How far off is still right.', '0.003 in'),
+      }),
+      line({
+        ...kind('length'),
+        of: field(f.text().optional(), 'What was measured.', 'wheelbase, left'),
+        readings: field(lines(f.length()).min(1, { error: 'one reading or more' }), 'Readings.', '[112 in]'),
+        ...passes,
+      }),
+    ],
+    {
+      error: 'a kind of measurement: level, diagonals, heights, straight, gaps, timber, thickness or length',
+    },
+  );
+};
