@@ -24,9 +24,9 @@ export type Calibration = {
 };
 
 /** Fewer finished lines than this correct nothing. */
-export const LINES_NEEDED = 5;
+const LINES_NEEDED = 5;
 /** k of the weight n / (n + k), the credibility of Buhlmann 1967: at five lines they count as much as the ranges do. */
-export const LINES_OF_BELIEF = 5;
+const LINES_OF_BELIEF = 5;
 /** Deviation of ln(actual / likely) before the record has any of its own: a quarter either way. Our choice. */
 export const TAIL_UNTOLD = 0.25;
 

@@ -62,8 +62,8 @@ function ownDraws(plan: Plan, option: Option, drivers: Map<string, Float64Array>
   return { cost, hours };
 }
 
-function combine(into: Float64Array, with_: Float64Array, by: (a: number, b: number) => number): void {
-  for (let d = 0; d < into.length; d++) into[d] = by(into[d] as number, with_[d] as number);
+function combine(into: Float64Array, other: Float64Array, by: (a: number, b: number) => number): void {
+  for (let d = 0; d < into.length; d++) into[d] = by(into[d] as number, other[d] as number);
 }
 
 /** Where an option fails, the share spent by then stays, and the next option's draw is added. */

@@ -3,7 +3,10 @@ import { chainOf, type Driver, driversOf, type Plan } from './choice.ts';
 import { costAt, differenceWhen, type Values } from './expected.ts';
 import { type Turning, turningOf } from './turning.ts';
 
-/** First less second in expected cost with the driver at its low and its high end, the rest at likely. */
+/**
+ * First less second in expected cost with the driver at its low and its high end, the rest at likely; certain
+ * drivers have none.
+ */
 export type Swing = { driver: string; atLow: number; atHigh: number };
 
 /** `first` comes before `second` by name, however the options were given. Swings: the widest first. */
@@ -42,6 +45,7 @@ function swingsBetween(plan: Plan, pair: readonly [string, string], drivers: Dri
   const likely: Values = (id) => (plan.drivers.get(id) as Driver).range.likely;
   const width = ({ atLow, atHigh }: Swing) => Math.abs(atHigh - atLow);
   return drivers
+    .filter(({ range }) => range.low < range.high)
     .map(({ id, range }) => {
       const difference = differenceWhen(plan, pair, likely, id);
       return { driver: id, atLow: difference(range.low), atHigh: difference(range.high) };
