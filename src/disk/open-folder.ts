@@ -1,0 +1,35 @@
+// Opens the record that a command or the site works on.
+import { resolve } from 'node:path';
+import type { Day } from '../figures/days.ts';
+import { type Opened, openRecord } from '../record/open.ts';
+import { sorted } from '../record/place.ts';
+import { readFolder } from './folder.ts';
+
+/** The record's folder: `RECORD` when it is set, else `content`. */
+export function recordFolder(): string {
+  return resolve(process.env.RECORD || 'content');
+}
+
+/** Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. */
+export async function openFolder(
+  folder: string,
+  today: Day = todayHere(),
+): Promise<Opened & { folder: string }> {
+  const { files, photos, problems } = await readFolder(folder);
+  if (files.length === 0 && problems.length > 0) return { folder, problems: sorted(problems), read: NOTHING };
+  const unreadable = new Set(problems.map(({ place }) => place.file));
+  const opened = openRecord({ files, photos, today });
+  const more = opened.problems.filter(
+    ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
+  );
+  return { ...opened, folder, problems: sorted([...problems, ...more]) };
+}
+
+const NOTHING = { entries: 0, parts: 0, choices: 0, vendors: 0, bills: 0, photos: 0 };
+
+/** Today as the clock on the wall has it. */
+function todayHere(): Day {
+  const now = new Date();
+  const two = (figure: number) => String(figure).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

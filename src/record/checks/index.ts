@@ -1,0 +1,4 @@
+// The checks, in the order in which they run.
+import type { Check } from './check.ts';
+
+export const checks: readonly Check[] = [];

@@ -1,0 +1,184 @@
+// The order of the passes: split, read the car first (every amount depends on its currency), read the rest by
+// its schema, then check file against file. Nothing is thrown for a writer's mistake.
+import type { z } from 'zod';
+import { type Currency, currencyOf } from '../figures/currency.ts';
+import { type Day, isDay } from '../figures/days.ts';
+import type { Units } from '../figures/lengths.ts';
+import { readBody } from './body.ts';
+import { checks } from './checks/index.ts';
+import { type Path, type Split, splitFrontMatter } from './front-matter.ts';
+import { type Problem, sorted } from './place.ts';
+import type { Car, CarRecord, Choice, Entry, Part, Shop, WrittenFile } from './record.ts';
+import { carSheet } from './schema/car.ts';
+import { choiceSheet } from './schema/choice.ts';
+import { entrySheet } from './schema/entry.ts';
+import { type Fields, inRecord } from './schema/fields.ts';
+import { partSheet } from './schema/part.ts';
+import { shopSheet } from './schema/shop.ts';
+import { shapeProblems } from './shape-problems.ts';
+
+/** A record as far as it could be read, all its problems, and the count of what was read. */
+export type Opened = { record?: CarRecord; problems: Problem[]; read: Counts };
+export type Counts = {
+  entries: number;
+  parts: number;
+  choices: number;
+  vendors: number;
+  bills: number;
+  photos: number;
+};
+
+/** Opens a record from its texts. `today` only serves to notice dates in the future. */
+export function openRecord(from: {
+  files: readonly WrittenFile[];
+  photos: readonly string[];
+  today: Day;
+}): Opened {
+  const problems: Problem[] = [];
+  const files = [...from.files].sort((a, b) => (a.file < b.file ? -1 : 1));
+  const { currency, units } = moneyAndUnits(files);
+  const schemas = sheets(currency, units);
+  const sheet = <S extends z.ZodType>(written: WrittenFile, schema: S) =>
+    readSheet(written, schema, problems);
+  const kept = <T>(kind: string, schema: z.ZodType, more: (file: string) => object) =>
+    files
+      .filter((written) => kindOf(written.file) === kind)
+      .flatMap((written) => {
+        const read = sheet(written, schema);
+        return read ? [{ ...read, ...more(written.file) } as T] : [];
+      });
+  for (const { file } of files) if (kindOf(file) === undefined) problems.push(misplaced(file));
+  const [car] = kept<Car>('car', schemas.car, () => ({}));
+  const [shop] = kept<Shop>('shop', schemas.shop, () => ({}));
+  const parts = kept<Part>('part', schemas.part, (file) => ({ id: idOf(file) }));
+  const choices = kept<Choice>('choice', schemas.choice, (file) => ({ id: idOf(file) }));
+  const entries = kept<Entry>('entry', schemas.entry, (file) => ({
+    id: idOf(file),
+    day: idOf(file).slice(0, 10),
+  }));
+  entries.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  for (const file of ['car.md', 'shop.md']) {
+    if (!files.some((written) => written.file === file)) problems.push(absent(file));
+  }
+  const photos = [...from.photos].sort();
+  const read: Counts = {
+    entries: entries.length,
+    parts: parts.length,
+    choices: choices.length,
+    vendors: shop?.vendors?.length ?? 0,
+    bills: billCount(entries),
+    photos: photos.length,
+  };
+  if (!car || !shop) return { problems: sorted(problems), read };
+  const record: CarRecord = { car, shop, parts, choices, entries, photos, currency, units: units ?? 'inch' };
+  // A file that couldn't be read would make its neighbors look wrong: those are checked once it is mended.
+  if (problems.every(({ rule }) => rule !== 'front-matter')) {
+    for (const { rule, severity, run } of checks) {
+      for (const found of run(record, { today: from.today })) problems.push({ rule, severity, ...found });
+    }
+  }
+  return { record, problems: sorted(problems), read };
+}
+
+/** What a file is, by where it lies in the folder. */
+export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entry' | undefined {
+  if (file === 'car.md') return 'car';
+  if (file === 'shop.md') return 'shop';
+  if (/^parts\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'part';
+  if (/^choices\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'choice';
+  if (/^log\/(?:[^/]+\/)*\d{4}-\d{2}-\d{2}(?:-[b-z])?\.md$/.test(file) && isDay(idOf(file).slice(0, 10)))
+    return 'entry';
+  return undefined;
+}
+
+function readSheet<S extends z.ZodType>({ file, text }: WrittenFile, schema: S, problems: Problem[]) {
+  const split = splitFrontMatter(file, text);
+  const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
+  problems.push(...split.problems, ...inBody);
+  if (split.problems.length > 0) return undefined;
+  const read = schema.safeParse(split.values);
+  if (read.success) return { ...(read.data as object), file, body, at: split.at };
+  problems.push(...shapeProblems(read.error.issues, split, schema));
+  return withoutWrong(split, schema, read.error.issues, file, body);
+}
+
+/** What is right in a file that has a wrong field, so that its other lines are still checked. */
+function withoutWrong(
+  split: Split,
+  schema: z.ZodType,
+  issues: readonly z.core.$ZodIssue[],
+  file: string,
+  body: unknown,
+) {
+  const values = structuredClone(split.values);
+  for (const issue of issues) {
+    if (issue.code === 'unrecognized_keys')
+      for (const key of issue.keys) drop(values, [...issue.path, key] as Path);
+    else drop(values, issue.path as Path);
+  }
+  const again = schema.safeParse(values);
+  return again.success ? { ...(again.data as object), file, body, at: split.at } : undefined;
+}
+
+/** Takes a value out; a line of a list is emptied in place by its own wrong field, so that places stay true. */
+function drop(values: unknown, path: Path): void {
+  let holder = values as Record<string | number, unknown>;
+  for (const step of path.slice(0, -1)) {
+    const next = holder?.[step];
+    if (typeof next !== 'object' || next === null) return;
+    holder = next as Record<string | number, unknown>;
+  }
+  const last = path.at(-1);
+  if (last !== undefined && !Array.isArray(holder)) delete holder[last];
+}
+
+const built = new Map<string, ReturnType<typeof buildSheets>>();
+function sheets(currency: Currency, units: Units | undefined) {
+  const key = `${currency.code} ${units}`;
+  const known = built.get(key) ?? buildSheets(inRecord(currency, units));
+  built.set(key, known);
+  return known;
+}
+const buildSheets = (f: Fields) => ({
+  car: carSheet(f),
+  shop: shopSheet(f),
+  part: partSheet(f),
+  choice: choiceSheet(f),
+  entry: entrySheet(f),
+});
+
+function moneyAndUnits(files: readonly WrittenFile[]): { currency: Currency; units: Units | undefined } {
+  const car = files.find(({ file }) => file === 'car.md');
+  const values = car ? splitFrontMatter(car.file, car.text).values : {};
+  const currency = typeof values.currency === 'string' ? currencyOf(values.currency.trim()) : undefined;
+  const units = values.units === 'inch' || values.units === 'mm' ? values.units : undefined;
+  return { currency: currency ?? { code: 'USD', digits: 2, sign: '$' }, units };
+}
+
+function billCount(entries: readonly Entry[]): number {
+  return entries.reduce((sum, { bought = [], outside = [] }) => sum + bought.length + outside.length, 0);
+}
+
+const idOf = (file: string) => file.slice(file.lastIndexOf('/') + 1).replace(/\.md$/, '');
+
+function misplaced(file: string): Problem {
+  return {
+    rule: 'file-name',
+    severity: 'error',
+    place: { file, line: 1, column: 1 },
+    reason: `\`${file}\` is no file of a record.`,
+    mend: file.startsWith('log/')
+      ? 'Name a day’s entry by its date, such as `log/2025-04-16.md`, a second one that day `log/2025-04-16-b.md`.'
+      : 'A record holds car.md, shop.md, parts/<part>.md, choices/<choice>.md and log/<date>.md, in lower case with hyphens.',
+  };
+}
+
+function absent(file: string): Problem {
+  return {
+    rule: 'file-missing',
+    severity: 'error',
+    place: { file, line: 1, column: 1 },
+    reason: `\`${file}\` is missing.`,
+    mend: 'Every record has one; `npm run new -- <folder>` shows how it looks.',
+  };
+}

@@ -1,0 +1,69 @@
+// What a record is once it has been read: plain objects, each knowing where it was written.
+import type { Currency } from '../figures/currency.ts';
+import type { Day } from '../figures/days.ts';
+import type { Units } from '../figures/lengths.ts';
+import type { Body } from './body.ts';
+import type { Path } from './front-matter.ts';
+import type { Place } from './place.ts';
+import type { CarSheet } from './schema/car.ts';
+import type { ChoiceSheet } from './schema/choice.ts';
+import type { EntrySheet } from './schema/entry.ts';
+import type { PartSheet } from './schema/part.ts';
+import type { ShopSheet } from './schema/shop.ts';
+
+/** What every file of the record has beside its own fields. */
+type Written = {
+  file: string;
+  body: Body;
+  /** The place of a field of this file. Lines in lists carry their own `place` too. */
+  at: (path: Path) => Place;
+};
+
+export type Car = CarSheet & Written;
+export type Shop = ShopSheet & Written;
+/** A part; `id` is its file name without `.md`. */
+export type Part = PartSheet & Written & { id: string };
+export type Choice = ChoiceSheet & Written & { id: string };
+/** A day's entry; `id` is `2025-04-16` or `2025-04-16-b`. */
+export type Entry = EntrySheet & Written & { id: string; day: Day };
+
+/** A planned line with the part it belongs to; its full name is `part/line`. */
+export type PlannedLine = NonNullable<Part['planned']>[number];
+export type Option = Choice['options'][number];
+export type HoursLine = NonNullable<Entry['hours']>[number];
+export type BoughtLine = NonNullable<Entry['bought']>[number];
+export type OutsideLine = NonNullable<Entry['outside']>[number];
+export type ReturnedLine = NonNullable<Entry['returned']>[number];
+export type OrderLine = NonNullable<Entry['ordered']>[number];
+
+/** A text of the record as it came from the disk. `file` is relative to the record's folder, with `/`. */
+export type WrittenFile = { file: string; text: string };
+
+/** One car's record. Entries stand in order of their day, parts and choices in order of their file. */
+export type CarRecord = {
+  car: Car;
+  shop: Shop;
+  parts: Part[];
+  choices: Choice[];
+  entries: Entry[];
+  /** Pictures present, as paths relative to the record's folder, sorted. */
+  photos: string[];
+  currency: Currency;
+  units: Units;
+};
+
+/** `part/line`, whether the writer gave the part or left it to be understood. */
+export function lineName(written: string, part: string | undefined): string {
+  return written.includes('/') || part === undefined ? written : `${part}/${written}`;
+}
+
+/** The person of a line of hours: its own, the day's, or the only one the shop has. */
+export function personOf(line: { by?: string | undefined }, entry: Entry, shop: Shop): string | undefined {
+  return line.by ?? entry.by ?? (shop.people.length === 1 ? shop.people[0]?.id : undefined);
+}
+
+/** The picture that a writer's `file` names: a path under photos/, or a name in the day's own folder. */
+export function photoPath(written: string, day: Day): string {
+  if (written.startsWith('photos/')) return written;
+  return written.includes('/') ? `photos/${written}` : `photos/${day}/${written}`;
+}
