@@ -17,6 +17,8 @@ export type Split = {
   /** A value as it stands in the file, shortened for a message. */
   written: (path: Path) => string;
   problems: Problem[];
+  /** The front matter couldn't be read at all, so nothing can be said of its fields. */
+  broken: boolean;
 };
 
 /** Splits and parses one file. Every mistake comes back as a problem; what could be read is kept. */
@@ -57,17 +59,18 @@ export function splitFrontMatter(file: string, text: string): Split {
       problems.push(yamlProblem(error, placeOf(error.pos[0])));
     }
   }
+  const broken = problems.length > 0;
   const top = doc?.contents ?? null;
   const nodes = new Nodes(top, raw);
   const values: Record<string, unknown> = {};
-  if (isMap(top) && problems.length === 0) {
+  if (isMap(top) && !broken) {
     Object.assign(
       values,
       nodes.plain(top, 0, placeOf, (rule, node, reason, mend) =>
         fail(rule, placeOf(node?.range?.[0] ?? 0), reason, mend),
       ),
     );
-  } else if (top !== null && problems.length === 0) {
+  } else if (top !== null && !broken) {
     fail(
       'front-matter',
       placeOf(top.range?.[0] ?? 0),
@@ -82,6 +85,7 @@ export function splitFrontMatter(file: string, text: string): Split {
     atKey: (path) => placeOf(nodes.offset(path, true)),
     written: (path) => nodes.written(path),
     problems,
+    broken: broken || (top !== null && !isMap(top)),
   };
 }
 

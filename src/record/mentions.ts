@@ -11,8 +11,8 @@ export type Mention = { refers: Refers; name: string; written: string; place: Pl
 export function mentions(record: CarRecord): Mention[] {
   const found: Mention[] = [];
   const note = (refers: Refers, written: string | undefined, place: Place, entry?: Entry, name = written) => {
-    if (written !== undefined && name !== undefined)
-      found.push({ refers, name, written, place, ...(entry ? { entry } : {}) });
+    if (written === undefined || name === undefined || isUnread(record, refers, name)) return;
+    found.push({ refers, name, written, place, ...(entry ? { entry } : {}) });
   };
   const at = (holder: { at: (path: (string | number)[]) => Place }, ...path: (string | number)[]) =>
     holder.at(path);
@@ -43,6 +43,14 @@ export function mentions(record: CarRecord): Mention[] {
   }
   for (const entry of record.entries) inEntry(entry, note);
   return found;
+}
+
+/** A name of a file that is there and couldn't be read: nothing can be said of it until it is mended. */
+function isUnread({ unread }: CarRecord, refers: Refers, name: string): boolean {
+  if (unread.size === 0) return false;
+  if (refers === 'part') return unread.has(`parts/${name}.md`);
+  if (refers === 'line') return unread.has(`parts/${name.split('/')[0]}.md`);
+  return refers === 'choice' && unread.has(`choices/${name}.md`);
 }
 
 type Note = (refers: Refers, written: string | undefined, place: Place, entry?: Entry, name?: string) => void;

@@ -6,7 +6,7 @@ import { type Day, isDay } from '../figures/days.ts';
 import type { Units } from '../figures/lengths.ts';
 import { readBody } from './body.ts';
 import { checks } from './checks/index.ts';
-import { type Path, type Split, splitFrontMatter } from './front-matter.ts';
+import { splitFrontMatter } from './front-matter.ts';
 import { type Problem, sorted } from './place.ts';
 import type { Car, CarRecord, Choice, Entry, Part, Shop, WrittenFile } from './record.ts';
 import { carSheet } from './schema/car.ts';
@@ -16,6 +16,7 @@ import { type Fields, inRecord } from './schema/fields.ts';
 import { partSheet } from './schema/part.ts';
 import { shopSheet } from './schema/shop.ts';
 import { shapeProblems } from './shape-problems.ts';
+import { withoutWrong } from './without-wrong.ts';
 
 /** A record as far as it could be read, all its problems, and the count of what was read. */
 export type Opened = { record?: CarRecord; problems: Problem[]; read: Counts };
@@ -38,13 +39,11 @@ export function openRecord(from: {
   const files = [...from.files].sort((a, b) => (a.file < b.file ? -1 : 1));
   const { currency, units } = moneyAndUnits(files);
   const schemas = sheets(currency, units);
-  const sheet = <S extends z.ZodType>(written: WrittenFile, schema: S) =>
-    readSheet(written, schema, problems);
   const kept = <T>(kind: string, schema: z.ZodType, more: (file: string) => object) =>
     files
       .filter((written) => kindOf(written.file) === kind)
       .flatMap((written) => {
-        const read = sheet(written, schema);
+        const read = readSheet(written, schema, problems);
         return read ? [{ ...read, ...more(written.file) } as T] : [];
       });
   for (const { file } of files) if (kindOf(file) === undefined) problems.push(misplaced(file));
@@ -70,12 +69,21 @@ export function openRecord(from: {
     photos: photos.length,
   };
   if (!car || !shop) return { problems: sorted(problems), read };
-  const record: CarRecord = { car, shop, parts, choices, entries, photos, currency, units: units ?? 'inch' };
-  // A file that couldn't be read would make its neighbors look wrong: those are checked once it is mended.
-  if (problems.every(({ rule }) => rule !== 'front-matter')) {
-    for (const { rule, severity, run } of checks) {
-      for (const found of run(record, { today: from.today })) problems.push({ rule, severity, ...found });
-    }
+  const record: CarRecord = {
+    car,
+    shop,
+    parts,
+    choices,
+    entries,
+    photos,
+    currency,
+    units: units ?? 'inch',
+    unread: unread(files, [car, shop, ...parts, ...choices, ...entries]),
+  };
+  const everyEntry = ![...record.unread].some((file) => kindOf(file) === 'entry');
+  for (const { rule, severity, needsEveryEntry, run } of checks) {
+    if (needsEveryEntry && !everyEntry) continue;
+    for (const found of run(record, { today: from.today })) problems.push({ rule, severity, ...found });
   }
   return { record, problems: sorted(problems), read };
 }
@@ -91,45 +99,19 @@ export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entr
   return undefined;
 }
 
-function readSheet<S extends z.ZodType>({ file, text }: WrittenFile, schema: S, problems: Problem[]) {
+/** Reads one file. Of a file with wrong fields, what is right is kept, so that it is still checked. */
+function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Problem[]) {
   const split = splitFrontMatter(file, text);
   const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
   problems.push(...split.problems, ...inBody);
-  if (split.problems.length > 0) return undefined;
+  if (split.broken) return undefined;
   const read = schema.safeParse(split.values);
-  if (read.success) return { ...(read.data as object), file, body, at: split.at };
+  if (read.success)
+    return { ...(read.data as object), file, body, at: split.at, whole: split.problems.length === 0 };
   problems.push(...shapeProblems(read.error.issues, split, schema));
-  return withoutWrong(split, schema, read.error.issues, file, body);
-}
-
-/** What is right in a file that has a wrong field, so that its other lines are still checked. */
-function withoutWrong(
-  split: Split,
-  schema: z.ZodType,
-  issues: readonly z.core.$ZodIssue[],
-  file: string,
-  body: unknown,
-) {
-  const values = structuredClone(split.values);
-  for (const issue of issues) {
-    if (issue.code === 'unrecognized_keys')
-      for (const key of issue.keys) drop(values, [...issue.path, key] as Path);
-    else drop(values, issue.path as Path);
-  }
+  const { values, at } = withoutWrong(split, read.error.issues);
   const again = schema.safeParse(values);
-  return again.success ? { ...(again.data as object), file, body, at: split.at } : undefined;
-}
-
-/** Takes a value out; a line of a list is emptied in place by its own wrong field, so that places stay true. */
-function drop(values: unknown, path: Path): void {
-  let holder = values as Record<string | number, unknown>;
-  for (const step of path.slice(0, -1)) {
-    const next = holder?.[step];
-    if (typeof next !== 'object' || next === null) return;
-    holder = next as Record<string | number, unknown>;
-  }
-  const last = path.at(-1);
-  if (last !== undefined && !Array.isArray(holder)) delete holder[last];
+  return again.success ? { ...(again.data as object), file, body, at, whole: false } : undefined;
 }
 
 const built = new Map<string, ReturnType<typeof buildSheets>>();
@@ -157,6 +139,17 @@ function moneyAndUnits(files: readonly WrittenFile[]): { currency: Currency; uni
 
 function billCount(entries: readonly Entry[]): number {
   return entries.reduce((sum, { bought = [], outside = [] }) => sum + bought.length + outside.length, 0);
+}
+
+/** Files of the record's shapes that weren't read whole, so that what names them isn't called unknown. */
+function unread(
+  files: readonly WrittenFile[],
+  read: readonly { file: string; whole: boolean }[],
+): Set<string> {
+  const known = new Set(read.filter(({ whole }) => whole).map(({ file }) => file));
+  return new Set(
+    files.map(({ file }) => file).filter((file) => kindOf(file) !== undefined && !known.has(file)),
+  );
 }
 
 const idOf = (file: string) => file.slice(file.lastIndexOf('/') + 1).replace(/\.md$/, '');

@@ -17,6 +17,8 @@ type Written = {
   body: Body;
   /** The place of a field of this file. Lines in lists carry their own `place` too. */
   at: (path: Path) => Place;
+  /** False when a field or a line of the file was wrong and is missing here. */
+  whole: boolean;
 };
 
 export type Car = CarSheet & Written;
@@ -50,6 +52,8 @@ export type CarRecord = {
   photos: string[];
   currency: Currency;
   units: Units;
+  /** Files that are there and couldn't be read: totals miss them, and what names them isn't unknown. */
+  unread: ReadonlySet<string>;
 };
 
 /** `part/line`, whether the writer gave the part or left it to be understood. */

@@ -1,7 +1,7 @@
 // Puts what a schema found wrong into one sentence each: what was written, what was expected, the mend.
 import type { z } from 'zod';
 import type { Path, Split } from './front-matter.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, nearest } from './nearest.ts';
 import type { Problem } from './place.ts';
 import { said, schemaAt } from './schema-at.ts';
 
@@ -9,7 +9,17 @@ type Issue = z.core.$ZodIssue;
 
 /** The problems of one file's front matter, one for each field that is wrong. */
 export function shapeProblems(issues: readonly Issue[], split: Split, schema: z.ZodType): Problem[] {
-  return issues.flatMap((issue) => one(issue, split, schema));
+  // A mistyped key is one mistake, not two: the missing key that it stands for isn't told again.
+  const meant = new Set(
+    issues.flatMap((issue) =>
+      issue.code === 'unrecognized_keys'
+        ? issue.keys.map((key) => [...issue.path, meantKey(issue, key)].join())
+        : [],
+    ),
+  );
+  return issues
+    .filter((issue) => !meant.has(issue.path.join()) || split.written(issue.path as Path) !== '')
+    .flatMap((issue) => one(issue, split, schema));
 }
 
 function one(issue: Issue, split: Split, schema: z.ZodType): Problem[] {
@@ -48,11 +58,19 @@ function one(issue: Issue, split: Split, schema: z.ZodType): Problem[] {
   ];
 }
 
-function unknownMend(issue: Issue & { code: 'unrecognized_keys' }, key: string): string {
-  if (issue.keys[0] === key || !issue.message.startsWith('Known here: ')) {
-    if (issue.keys[0] === key) return issue.message;
-  }
-  return 'Take it out, or give it its right name.';
+type Unknown = Issue & { code: 'unrecognized_keys' };
+
+/** The schema's sentence holds the known keys; the nearest to this one is offered, else all are listed. */
+function unknownMend(issue: Unknown, key: string): string {
+  const name = meantKey(issue, key);
+  return name === undefined ? `Known here: ${issue.message}.` : `Did you mean \`${name}\`?`;
+}
+
+function meantKey(issue: Unknown, key: string): string | undefined {
+  return nearest(
+    key,
+    [...issue.message.matchAll(/`(.+?)`/g)].map(([, name = '']) => name),
+  );
 }
 
 function expected(issue: Issue): string {

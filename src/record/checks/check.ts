@@ -11,5 +11,7 @@ export type Check = {
   rule: string;
   severity: 'error' | 'warning';
   why: string;
+  /** It says nothing useful while an entry can't be read, so it waits until all can be. */
+  needsEveryEntry?: true;
   run: (record: CarRecord, world: { today: Day }) => Found[];
 };

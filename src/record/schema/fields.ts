@@ -12,7 +12,6 @@ import { inOrder, type Range } from '../../figures/ranges.ts';
 import type { Reading } from '../../figures/reading.ts';
 import { readCount, readShare } from '../../figures/shares.ts';
 import { readThickness } from '../../figures/thickness.ts';
-import { didYouMean } from '../nearest.ts';
 import type { Place } from '../place.ts';
 
 export type Audience = 'history' | 'owner' | 'shop';
@@ -99,11 +98,8 @@ export function line<S extends z.ZodRawShape>(shape: S) {
 export function sheet<S extends z.ZodRawShape>(shape: S) {
   const known = Object.keys(shape).filter((key) => key !== 'place');
   return z.strictObject(shape, {
-    error: (issue) => {
-      if (issue.code !== 'unrecognized_keys') return 'a set of keys';
-      const [key = ''] = issue.keys ?? [];
-      return didYouMean(key, known) ?? `Known here: ${known.map((name) => `\`${name}\``).join(', ')}.`;
-    },
+    error: (issue) =>
+      issue.code === 'unrecognized_keys' ? known.map((name) => `\`${name}\``).join(', ') : 'a set of keys',
   });
 }
 
