@@ -1,48 +1,95 @@
 // Every name that a file mentions: parts, lines, vendors, people, choices, pictures, kinds of work.
-
+import type { Path } from './front-matter.ts';
 import type { Place } from './place.ts';
 import { type CarRecord, type Entry, lineName, photoPath } from './record.ts';
 import type { Refers } from './schema/fields.ts';
 
 /** A name as written, what it refers to, its full name, and where it stands. */
-export type Mention = { refers: Refers; name: string; written: string; place: Place; entry?: Entry };
+export type Mention = {
+  refers: Refers;
+  name: string;
+  written: string;
+  readonly place: Place;
+  entry?: Entry;
+};
 
-/** All mentions of a record, in order of its files. */
-export function mentions(record: CarRecord): Mention[] {
+/** All mentions of a record, in order of its files; worked out once for a record. */
+export function mentions(record: CarRecord): readonly Mention[] {
+  const known = worked.get(record) ?? everyMention(record);
+  worked.set(record, known);
+  return known;
+}
+
+const worked = new WeakMap<CarRecord, readonly Mention[]>();
+
+type Holder = { at: (path: Path) => Place };
+type Note = (refers: Refers, holder: Holder, path: Path, written: string | undefined, part?: string) => void;
+
+function everyMention(record: CarRecord): Mention[] {
   const found: Mention[] = [];
-  const note = (refers: Refers, written: string | undefined, place: Place, entry?: Entry, name = written) => {
-    if (written === undefined || name === undefined || isUnread(record, refers, name)) return;
-    found.push({ refers, name, written, place, ...(entry ? { entry } : {}) });
+  const note: Note = (refers, holder, path, written, part) => {
+    if (written === undefined) return;
+    const entry = 'day' in holder ? (holder as Entry) : undefined;
+    const name = fullName(refers, written, part, entry);
+    if (!isUnread(record, refers, name)) found.push(mention(refers, name, written, holder, path, entry));
   };
-  const at = (holder: { at: (path: (string | number)[]) => Place }, ...path: (string | number)[]) =>
-    holder.at(path);
   for (const key of ['rates', 'pay'] as const) {
     record.shop[key]?.forEach((rule, i) => {
-      note('person', rule.who, at(record.shop, key, i, 'who'));
-      note('work', rule.work, at(record.shop, key, i, 'work'));
+      note('person', record.shop, [key, i, 'who'], rule.who);
+      note('work', record.shop, [key, i, 'work'], rule.work);
     });
   }
   for (const part of record.parts) {
     part.planned?.forEach((line, i) => {
-      note('work', line.work, at(part, 'planned', i, 'work'));
+      note('work', part, ['planned', i, 'work'], line.work);
       line.after?.forEach((after, j) => {
-        note('line', after, at(part, 'planned', i, 'after', j), undefined, lineName(after, part.id));
+        note('line', part, ['planned', i, 'after', j], after, part.id);
       });
     });
   }
   for (const choice of record.choices) {
     choice.part.forEach((name, i) => {
-      note('part', name, at(choice, 'part', i));
+      note('part', choice, ['part', i], name);
     });
     choice.options.forEach((option, i) => {
       option.lines.forEach((line, j) => {
-        note('work', line.work, at(choice, 'options', i, 'lines', j, 'work'));
-        note('vendor', line.from, at(choice, 'options', i, 'lines', j, 'from'));
+        note('work', choice, ['options', i, 'lines', j, 'work'], line.work);
+        note('vendor', choice, ['options', i, 'lines', j, 'from'], line.from);
       });
     });
   }
   for (const entry of record.entries) inEntry(entry, note);
   return found;
+}
+
+/** The place is looked up only when it is asked for: most names are known and never shown. */
+function mention(
+  refers: Refers,
+  name: string,
+  written: string,
+  holder: Holder,
+  path: Path,
+  entry?: Entry,
+): Mention {
+  return {
+    refers,
+    name,
+    written,
+    ...(entry ? { entry } : {}),
+    get place() {
+      return holder.at(path);
+    },
+  };
+}
+
+function fullName(
+  refers: Refers,
+  written: string,
+  part: string | undefined,
+  entry: Entry | undefined,
+): string {
+  if (refers === 'line') return lineName(written, part);
+  return refers === 'photo' && entry ? photoPath(written, entry.day) : written;
 }
 
 /** A name of a file that is there and couldn't be read: nothing can be said of it until it is mended. */
@@ -52,8 +99,6 @@ function isUnread({ unread }: CarRecord, refers: Refers, name: string): boolean 
   if (refers === 'line') return unread.has(`parts/${name.split('/')[0]}.md`);
   return refers === 'choice' && unread.has(`choices/${name}.md`);
 }
-
-type Note = (refers: Refers, written: string | undefined, place: Place, entry?: Entry, name?: string) => void;
 
 /** The keys of a line that mention something. */
 const NAMED: readonly [key: string, refers: Refers][] = [
@@ -86,23 +131,17 @@ const LISTS = [
 ] as const;
 
 function inEntry(entry: Entry, note: Note): void {
-  note('person', entry.by, entry.at(['by']), entry);
+  note('person', entry, ['by'], entry.by);
   for (const list of LISTS) {
     (entry[list] as Record<string, unknown>[] | undefined)?.forEach((line, i) => {
+      const part = line.part as string | undefined;
       for (const [key, refers] of NAMED) {
         const written = line[key];
-        if (typeof written !== 'string') continue;
-        const name =
-          refers === 'line'
-            ? lineName(written, line.part as string | undefined)
-            : refers === 'photo'
-              ? photoPath(written, entry.day)
-              : written;
-        note(refers, written, entry.at([list, i, key]), entry, name);
+        if (typeof written === 'string') note(refers, entry, [list, i, key], written, part);
       }
     });
   }
   entry.finished?.forEach((line, i) => {
-    note('line', line, entry.at(['finished', i]), entry);
+    note('line', entry, ['finished', i], line);
   });
 }
