@@ -22,7 +22,8 @@ export type Split = {
 };
 
 /** Splits and parses one file. Every mistake comes back as a problem; what could be read is kept. */
-export function splitFrontMatter(file: string, text: string): Split {
+export function splitFrontMatter(file: string, original: string): Split {
+  const text = original.replace(/^\uFEFF/, '').replaceAll('\r\n', '\n');
   const problems: Problem[] = [];
   const start: Place = { file, line: 1, column: 1 };
   const fail = (rule: string, place: Place, reason: string, mend: string) =>
