@@ -3,7 +3,7 @@ import matter from 'gray-matter';
 import { type Document, isMap, LineCounter, type Node, parseDocument } from 'yaml';
 import { Nodes } from './nodes.ts';
 import type { Place, Problem } from './place.ts';
-import { yamlProblem } from './yaml-problem.ts';
+import { TOO_DEEP, yamlProblem } from './yaml-problem.ts';
 
 /** A path into the front matter: keys and positions in lists. */
 export type Path = readonly (string | number)[];
@@ -88,7 +88,7 @@ export function splitFrontMatter(file: string, original: string): Split {
     atKey: (path) => placeOf(nodes.offset(path, true)),
     written: (path) => nodes.written(path),
     problems,
-    broken: broken || (top !== null && !isMap(top)),
+    broken: broken || nodes.aliased || (top !== null && !isMap(top)),
   };
 }
 
@@ -105,12 +105,7 @@ function whyUnsplit(error: unknown, text: string): [reason: string, mend: string
     .slice(0, text.indexOf('\n') + 1 || undefined)
     .trim()
     .slice(0, 40);
-  if (error instanceof RangeError) {
-    return [
-      'The front matter is nested too deep to be read.',
-      'No field of the record goes so deep: take the extra brackets out.',
-    ];
-  }
+  if (error instanceof RangeError) return TOO_DEEP;
   return [
     `Front matter opened with \`${opening}\` isn’t read: only YAML is, and nothing in a log is ever run.`,
     'Open it with `---` alone.',

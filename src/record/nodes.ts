@@ -9,6 +9,7 @@ export type Fail = (rule: string, node: Node | null, reason: string, mend: strin
 export class Nodes {
   readonly top: unknown;
   readonly raw: string;
+  aliased = false;
   constructor(top: unknown, raw: string) {
     this.top = top;
     this.raw = raw;
@@ -17,12 +18,16 @@ export class Nodes {
   /** Plain values: scalars as written, an empty value as if left out, each map inside a list with its place. */
   plain(node: unknown, depth: number, placeOf: (offset: number) => Place, fail: Fail): unknown {
     if (isAlias(node)) {
-      fail(
-        'front-matter',
-        node,
-        `Unexpected \`*${node.source}\`: a value can't stand in for another here.`,
-        'Write the value out.',
-      );
+      // One sentence for the file: a tree of aliases would otherwise fill the screen.
+      if (!this.aliased) {
+        fail(
+          'front-matter',
+          node,
+          `Unexpected \`*${node.source}\`: a value can’t stand in for another here.`,
+          'Write the value out where it is meant.',
+        );
+      }
+      this.aliased = true;
       return undefined;
     }
     if (isScalar(node)) {

@@ -3,12 +3,19 @@ import type { Place, Problem } from './place.ts';
 
 /** A problem from an error of the YAML parser. */
 export function yamlProblem(error: { code: string; message: string }, place: Place): Problem {
-  const [reason, mend] = YAML_WORDS[error.code] ?? [
+  const known = error.message.includes('call stack') ? TOO_DEEP : YAML_WORDS[error.code];
+  const [reason, mend] = known ?? [
     `The front matter can’t be read as YAML: ${error.message.replace(/\s+/g, ' ').replace(/\.?$/, '.')}`,
     'Check the spaces at the start of the line, and put quotes round text that holds `:` or `#`.',
   ];
   return { rule: 'front-matter', severity: 'error', place, reason, mend };
 }
+
+/** Brackets within brackets, more than the parser can follow. */
+export const TOO_DEEP: [reason: string, mend: string] = [
+  'The front matter is nested too deep to be read.',
+  'No field of the record goes so deep: take the extra brackets out.',
+];
 
 const YAML_WORDS: Record<string, [reason: string, mend: string]> = {
   DUPLICATE_KEY: ['This key stands twice.', 'Put both values under one key, or take one out.'],

@@ -140,7 +140,7 @@ export const entrySheet = (f: Fields) => {
           count: field(f.whole().optional(), 'How many.', '4'),
           kept: field(f.text().optional(), 'The bag or shelf.', 'bag 12'),
           as: field(f.oneOf(['refit', 'pattern', 'spare', 'scrap']), 'What it is kept as.', 'refit'),
-          photo: field(f.ref('photo').optional(), 'Its picture.', 'IMG_1034.jpg'),
+          photo: field(f.photo().optional(), 'Its picture.', 'IMG_1034.jpg'),
         }),
       ).optional(),
       'Tags put on what came off.',
@@ -191,7 +191,7 @@ export const entrySheet = (f: Fields) => {
       lines(
         line({
           file: field(
-            f.ref('photo'),
+            f.photo(),
             'The picture: its name in the day’s folder, or its path under photos/.',
             'IMG_1028.jpg',
           ),

@@ -62,6 +62,11 @@ export const value = {
       error: 'text, or a list of texts',
     }),
   ref: (refers: Refers) => value.text().meta({ refers }),
+  /** A picture's name: it can't lead out of the record's photos. */
+  photo: () =>
+    value.text().refine((name) => !/^[/\\]|(^|[/\\])\.\.([/\\]|$)|^[a-z]:/i.test(name), {
+      error: 'a picture inside the record’s photos/ folder, such as `IMG_1028.jpg`',
+    }),
   refs: (refers: Refers) => z.array(value.ref(refers), { error: 'a list' }),
   refOrRefs: (refers: Refers) =>
     z.union([value.ref(refers).transform((name) => [name]), z.array(value.ref(refers)).min(1)], {
