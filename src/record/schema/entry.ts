@@ -21,16 +21,13 @@ export const entrySheet = (f: Fields) => {
   );
   const goods = { what: field(f.text(), 'What it is.', 'Soft iron wire, 1/8 in'), from: vendor, part };
   const bill = field(f.text().optional(), 'The number on the bill.', '20817', 'owner');
-  const order = () =>
-    lines(
-      line({
-        ...goods,
-        price: field(f.money().optional(), 'The price named.', '1450', 'owner'),
-        expected: field(f.day().optional(), 'The day it should come.', '2025-08-15'),
-        bill,
-        choice,
-      }),
-    ).optional();
+  const order = {
+    ...goods,
+    price: field(f.money().optional(), 'The price named.', '1450', 'owner'),
+    bill,
+    choice,
+  };
+  const expected = field(f.day().optional(), 'The day it should come.', '2025-08-15');
   return sheet({
     by: field(f.ref('person').optional(), 'The day’s person, if the lines don’t say.', 'tobias'),
     hours: field(
@@ -94,11 +91,15 @@ export const entrySheet = (f: Fields) => {
       '[{ what: Recore the radiator, from: cole-radiators, part: radiator, price: 640 }]',
     ),
     ordered: field(
-      order(),
+      lines(line({ ...order, expected })).optional(),
       'Things ordered: open until they are received.',
       '[{ what: Top cloth, from: webb-trim, expected: 2025-12-01 }]',
     ),
-    received: field(order(), 'Orders that came.', '[{ what: Top cloth, from: webb-trim }]'),
+    received: field(
+      lines(line(order)).optional(),
+      'Orders that came.',
+      '[{ what: Top cloth, from: webb-trim }]',
+    ),
     returned: field(
       lines(
         line({
