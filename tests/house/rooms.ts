@@ -1,0 +1,109 @@
+// The rooms of src/ and what each may import: the table that the import rule is tested by.
+
+/** `rooms` are other rooms of src/, `packages` npm packages; `any` packages means all but the forbidden ones. */
+export type Room = {
+  room: string;
+  rooms: readonly string[];
+  packages: readonly string[] | 'any';
+  /** May use node:*, that is files, processes and the network. */
+  node: boolean;
+  why: string;
+};
+
+const PURE = ['figures', 'measure', 'estimate', 'record', 'rollup', 'views'];
+const EDGE = [...PURE, 'disk', 'photos', 'handover'];
+/** Only the site draws pages, and only the pictures' room makes pictures. */
+export const KEPT: Readonly<Record<string, readonly string[]>> = {
+  astro: ['site', 'commands'],
+  sharp: ['photos'],
+  '@napi-rs/canvas': ['site'],
+};
+
+/** Inside site/, one file opens the record; browser scripts hold figures and sums alone. */
+export const ROOMS: readonly Room[] = [
+  {
+    room: 'figures',
+    rooms: [],
+    packages: ['big.js', 'fraction.js', 'currency-codes'],
+    node: false,
+    why: 'figures are the ground floor: every other room stands on them',
+  },
+  {
+    room: 'measure',
+    rooms: ['figures'],
+    packages: ['big.js', 'fraction.js'],
+    node: false,
+    why: 'geometry works on figures and knows no log and no file',
+  },
+  {
+    room: 'estimate',
+    rooms: ['figures'],
+    packages: ['big.js', 'pure-rand'],
+    node: false,
+    why: 'sums and ranges know no log entry, no file and no page',
+  },
+  {
+    room: 'record',
+    rooms: ['figures'],
+    packages: [
+      'zod',
+      'gray-matter',
+      'yaml',
+      'unified',
+      'remark-parse',
+      'remark-gfm',
+      'mdast',
+      'fastest-levenshtein',
+    ],
+    node: false,
+    why: 'the record is read from text, so that a test can write it out; only disk/ opens files',
+  },
+  {
+    room: 'rollup',
+    rooms: ['figures', 'measure', 'estimate', 'record'],
+    packages: ['big.js'],
+    node: false,
+    why: 'totals follow from the record alone, whoever shows them',
+  },
+  {
+    room: 'views',
+    rooms: ['figures', 'measure', 'estimate', 'record', 'rollup', 'photos'],
+    packages: 'any',
+    node: false,
+    why: 'what a page says is worked out before anything is drawn',
+  },
+  { room: 'disk', rooms: EDGE, packages: 'any', node: true, why: 'disk/ serves pages and commands alike' },
+  { room: 'photos', rooms: EDGE, packages: 'any', node: true, why: 'pictures are made before pages are' },
+  { room: 'handover', rooms: EDGE, packages: 'any', node: true, why: 'a folder to hand over needs no site' },
+  {
+    room: 'commands',
+    rooms: EDGE,
+    packages: 'any',
+    node: true,
+    why: 'a command uses the built site, not its insides',
+  },
+  {
+    room: 'site',
+    rooms: ['views'],
+    packages: 'any',
+    node: false,
+    why: 'pages draw what views say; only src/site/opened.ts opens the record',
+  },
+  {
+    room: 'site/browser',
+    rooms: ['figures', 'estimate'],
+    packages: ['chart.js'],
+    node: false,
+    why: 'a browser script holds the sums it shows and nothing of the record',
+  },
+];
+
+/** The file of the site that may open the record and roll it up. */
+export const OPENS = 'src/site/opened.ts';
+
+/** The room that a file of src/ lies in. */
+export function roomOf(file: string): Room | undefined {
+  return ROOMS.toSorted((a, b) => b.room.length - a.room.length).find(({ room }) =>
+    file.startsWith(`src/${room}/`),
+  );
+}
