@@ -1,0 +1,35 @@
+// Runs a command as a person does, and says how it ended.
+import { execFile } from 'node:child_process';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+
+export type Ended = { code: number; out: string; err: string };
+
+/** Runs `npm run <name> -- …`, with `RECORD` set when a folder is given. */
+export function npmRun(name: string, words: readonly string[] = [], record?: string): Promise<Ended> {
+  const { RECORD: _, ...env } = process.env;
+  return new Promise((done) => {
+    execFile(
+      'npm',
+      ['run', '--silent', name, '--', ...words],
+      { env: record === undefined ? env : { ...env, RECORD: record }, maxBuffer: 50e6 },
+      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
+    );
+  });
+}
+
+/** An empty folder that is gone when the test is over. */
+export async function emptyFolder(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'ashframe-test-'));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** A copy of the demo's texts, that may be spoiled. */
+export async function demoCopy(): Promise<string> {
+  const folder = await emptyFolder();
+  await cp('content', folder, { recursive: true });
+  return folder;
+}
