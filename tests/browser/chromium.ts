@@ -1,0 +1,37 @@
+// A real Chromium for the tests: the packaged one on Linux, an installed Chrome elsewhere.
+import chromiumForLinux from '@sparticuz/chromium';
+import { type Browser, chromium, type Page } from 'playwright-core';
+
+// The package's own list suits a single short-lived page: with the first two the browser dies with its page,
+// and the others switch off what a reader's browser has on, such as the limits of pages opened from a folder.
+const LEFT_OUT = [
+  '--single-process',
+  '--no-zygote',
+  '--disable-web-security',
+  '--allow-running-insecure-content',
+  '--disable-site-isolation-trials',
+];
+
+/** Starts the browser. On a system other than Linux, Chrome must be installed. */
+export async function openBrowser(): Promise<Browser> {
+  if (process.platform !== 'linux') return chromium.launch({ channel: 'chrome' });
+  return chromium.launch({
+    executablePath: await chromiumForLinux.executablePath(),
+    args: chromiumForLinux.args.filter((arg) => !LEFT_OUT.includes(arg)),
+  });
+}
+
+/** Notes what goes wrong on a page: errors in the console, failed requests, requests beyond `within`. */
+export function troubles(page: Page, within: string): string[] {
+  const found: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') found.push(`${page.url()} says ${message.text()}`);
+  });
+  page.on('pageerror', (error) => found.push(`${page.url()} throws ${error.message}`));
+  page.on('requestfailed', (request) => found.push(`${page.url()} lacks ${request.url()}`));
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(within) && !url.startsWith('data:')) found.push(`${page.url()} asks for ${url}`);
+  });
+  return found;
+}
