@@ -1,6 +1,7 @@
 // The lines that every total is made of: plain data, one line for each thing that costs or is charged.
 import type { Day } from '../figures/days.ts';
 import type { Minor } from '../figures/money.ts';
+import type { Range } from '../figures/ranges.ts';
 import type { Place } from '../record/place.ts';
 
 /**
@@ -66,9 +67,27 @@ export type Rollup = {
   paid: Minor;
   /** Deposits not yet back, largest first. */
   depositsOut: { text: string; vendor: string; day: Day; amount: Minor; place: Place }[];
-  openOrders: { what: string; vendor: string; part?: string; ordered: Day; expected?: Day; price?: Minor; place: Place }[];
+  openOrders: {
+    what: string;
+    vendor: string;
+    part?: string;
+    ordered: Day;
+    expected?: Day;
+    price?: Minor;
+    place: Place;
+  }[];
   /** By month: spent in it, running total charged, and what was agreed by its end. */
   months: { month: string; minutes: number; charged: Minor; running: Minor; agreed: Minor }[];
   /** Planned lines (`part/line`): time and money so far, the day finished, what the writer last thought left. */
-  planned: { [name: string]: { minutes: number; charged: Minor; finished?: Day; begun: boolean; lines: CostLine[] } };
+  planned: {
+    [name: string]: {
+      minutes: number;
+      charged: Minor;
+      finished?: Day;
+      begun: boolean;
+      /** Hours in minutes, spend in minor units; the last writing holds. */
+      left?: { day: Day; hours?: Range; spend?: Range };
+      lines: CostLine[];
+    };
+  };
 };

@@ -1,0 +1,39 @@
+// What an hour costs the shop and what the owner is charged for it.
+import type { Day } from '../figures/days.ts';
+import { type Minor, overMinutes } from '../figures/money.ts';
+import { type HourlyRule, hourlyRate } from './rules.ts';
+
+/** Time worked by somebody at one kind of work, in minutes. */
+export type Worked = {
+  day: Day;
+  who: string | undefined;
+  work: string;
+  minutes: number;
+  /** Done again at the shop's own expense. */
+  free: boolean;
+};
+
+export type LabourRules = {
+  rates: readonly HourlyRule[];
+  pay: readonly HourlyRule[];
+  /** Charged time is rounded up to this many minutes. */
+  step: number | undefined;
+};
+
+/** Pay is for the minutes worked, the charge for the minutes charged. Without a rate in force both are 0. */
+export function labourSums(
+  worked: Worked,
+  { rates, pay, step }: LabourRules,
+): { cost: Minor; charged: Minor; chargedMinutes: number } {
+  const chargedMinutes = worked.free ? 0 : steppedUp(worked.minutes, step);
+  return {
+    cost: overMinutes(hourlyRate(pay, worked) ?? 0, worked.minutes),
+    charged: overMinutes(hourlyRate(rates, worked) ?? 0, chargedMinutes),
+    chargedMinutes,
+  };
+}
+
+/** Minutes rounded up to the step begun: 61 minutes at a step of 15 are 75. */
+export function steppedUp(minutes: number, step: number | undefined): number {
+  return step ? Math.ceil(minutes / step) * step : minutes;
+}

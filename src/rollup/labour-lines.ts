@@ -1,0 +1,55 @@
+// Hours of the log as cost lines, each with the shop materials that go with it.
+import { labourSums } from '../estimate/labour.ts';
+import { materialsOf } from '../estimate/materials.ts';
+import { type CarRecord, personOf } from '../record/record.ts';
+import { type Drawn, groupsOf, sourceOf } from './drawn.ts';
+
+/** A line of labor for each line of hours, in order of day, and one of materials where there are any. */
+export function labourLines(record: CarRecord): Drawn[] {
+  const { shop } = record;
+  const rules = { rates: shop.rates ?? [], pay: shop.pay ?? [], step: shop.step };
+  const groups = groupsOf(record);
+  const worked = record.entries.flatMap((entry) =>
+    (entry.hours ?? []).map((hours) => {
+      const person = personOf(hours, entry, shop);
+      const free = hours['no-charge'] !== undefined;
+      const sums = labourSums(
+        { day: entry.day, who: person, work: hours.work, minutes: hours.time, free },
+        rules,
+      );
+      const source = {
+        ...sourceOf(hours, entry, groups),
+        work: hours.work,
+        ...(person !== undefined && { person }),
+      };
+      return { day: entry.day, hours, source, ...sums };
+    }),
+  );
+  const materials = materialsOf(worked, shop.materials ?? []);
+  return worked.flatMap(({ day, hours, source, cost, charged }, i): Drawn[] => {
+    const used = materials[i] ?? 0;
+    const text = hours.note ?? hours.work;
+    const noCharge = hours['no-charge'];
+    const labour: Drawn = {
+      line: {
+        ...source,
+        kind: 'labour',
+        text,
+        minutes: hours.time,
+        cost,
+        charged,
+        ...(noCharge !== undefined && { noCharge }),
+      },
+      taxed: { day, charged: { labour: charged } },
+    };
+    if (used === 0) return [labour];
+    const line = {
+      ...source,
+      kind: 'materials' as const,
+      text: `Shop materials: ${text}`,
+      cost: 0,
+      charged: used,
+    };
+    return [labour, { line, taxed: { day, charged: { materials: used } } }];
+  });
+}

@@ -1,0 +1,13 @@
+// The shop's dated rules as the sums take them. Their words were checked when the file was read.
+import type { HandlingRule, TaxRule } from '../estimate/rules.ts';
+import type { Place } from '../record/place.ts';
+import type { Shop } from '../record/record.ts';
+
+/** Tax rules, each with its place, since tax on the statement's sum has no other. */
+export function taxRules(shop: Shop): (TaxRule & { place: Place })[] {
+  return (shop.tax ?? []) as (TaxRule & { place: Place })[];
+}
+
+export function handlingRules(shop: Shop): HandlingRule[] {
+  return (shop.handling ?? []) as HandlingRule[];
+}
