@@ -1,0 +1,95 @@
+// `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
+import { readFileSync } from 'node:fs';
+import remarkGfm from 'remark-gfm';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
+import { parse } from 'yaml';
+import { readBody } from '../record/body.ts';
+import { splitFrontMatter } from '../record/front-matter.ts';
+import { openRecord } from '../record/open.ts';
+import type { CarRecord, WrittenFile } from '../record/record.ts';
+import { rollUp } from '../rollup/roll-up.ts';
+import { longRecord } from './bench/long-record.ts';
+
+const ENTRIES = 600;
+const SEED = 1934;
+const ROUNDS = 11;
+const WARM = 3;
+/** Ours may take this many times the floor. */
+const GOAL = 1.5;
+
+function bench(): void {
+  const files = longRecord(ENTRIES, SEED);
+  const { record, problems, read } = openRecord({ files, photos: [], today: '2026-01-01' });
+  if (!record || problems.length > 0) {
+    throw new Error(`The record made for timing must be right: ${JSON.stringify(problems[0])}`);
+  }
+  const timed = medians(stages(files, record));
+  const floor = timed.get('floor') ?? Number.NaN;
+  const rows = [...timed].map(([stage, time]) => ({
+    stage,
+    'median, ms': time.toFixed(1),
+    'of the floor': (time / floor).toFixed(2),
+  }));
+  const size = files.reduce((sum, { text }) => sum + text.length, 0);
+  const ratio = (timed.get('ours') ?? Number.NaN) / floor;
+  console.log(
+    `${read.entries} entries and ${read.parts} parts, ${(size / 1e6).toFixed(2)} MB; ${ROUNDS} rounds.`,
+  );
+  console.table(rows);
+  console.log(
+    `Ratio ${ratio.toFixed(2)}: ${ratio <= GOAL ? 'within' : 'over'} the goal of ${GOAL}. ${versions()}`,
+  );
+}
+
+/** What is timed. The floor is the same front matter and the same bodies through the parsers alone. */
+function stages(files: readonly WrittenFile[], record: CarRecord): Map<string, () => unknown> {
+  const markdown = unified().use(remarkParse).use(remarkGfm).freeze();
+  const split = files.map(({ file, text }) => {
+    const end = text.indexOf('\n---\n', 3);
+    return { file, front: text.slice(4, end + 1), body: text.slice(end + 5) };
+  });
+  return new Map<string, () => unknown>([
+    ['floor', () => split.map(({ front, body }) => [parse(front), markdown.parse(body)])],
+    ['ours', () => rollUp(opened(files))],
+    ['floor, YAML', () => split.map(({ front }) => parse(front))],
+    ['floor, Markdown', () => split.map(({ body }) => markdown.parse(body))],
+    ['ours, front matter', () => files.map(({ file, text }) => splitFrontMatter(file, text))],
+    ['ours, bodies', () => split.map(({ file, body }) => readBody(file, body, 1))],
+    ['ours, read and checked', () => opened(files)],
+    ['ours, roll-up', () => rollUp(record)],
+  ]);
+}
+
+function opened(files: readonly WrittenFile[]): CarRecord {
+  const { record } = openRecord({ files, photos: [], today: '2026-01-01' });
+  if (!record) throw new Error('The record made for timing must open');
+  return record;
+}
+
+/** The median of each stage, in milliseconds; every round runs all stages, turned about, so that a slow moment hits all. */
+function medians(stages: ReadonlyMap<string, () => unknown>): Map<string, number> {
+  const times = new Map<string, number[]>([...stages.keys()].map((stage) => [stage, []]));
+  for (let round = -WARM; round < ROUNDS; round++) {
+    const order = round % 2 ? [...stages].reverse() : [...stages];
+    for (const [stage, run] of order) {
+      globalThis.gc?.();
+      const start = performance.now();
+      run();
+      if (round >= 0) times.get(stage)?.push(performance.now() - start);
+    }
+  }
+  return new Map(
+    [...times].map(([stage, all]) => [stage, all.sort((a, b) => a - b)[Math.floor(ROUNDS / 2)] ?? 0]),
+  );
+}
+
+function versions(): string {
+  const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+    dependencies: Record<string, string>;
+  };
+  const named = ['yaml', 'unified', 'remark-parse', 'remark-gfm', 'zod', 'gray-matter'];
+  return `Node ${process.versions.node}, ${named.map((name) => `${name} ${dependencies[name]}`).join(', ')}.`;
+}
+
+bench();
