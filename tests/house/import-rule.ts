@@ -8,13 +8,22 @@ import { KEPT, OPENS, type Room, roomOf } from './rooms.ts';
 export function brokenImports(file: string, text: string): string[] {
   const room = roomOf(file);
   if (room === undefined) return [`${file}:1 lies in no room: add its folder to the table of rooms`];
-  // An .astro file has its imports between the --- lines, and scripts may hold more.
-  const { importedFiles } = ts.preProcessFile(text, true, true);
+  const { importedFiles } = ts.preProcessFile(file.endsWith('.astro') ? scriptsOf(text) : text, true, true);
   return importedFiles.flatMap(({ fileName, pos }) => {
     const reason = refused(room, file, fileName);
     const line = text.slice(0, pos).split('\n').length;
     return reason ? [`${file}:${line} imports \`${fileName}\`: ${reason}`] : [];
   });
+}
+
+/** The scripts of an .astro file, in their lines: what stands between `---` lines and in `<script>`. */
+function scriptsOf(text: string): string {
+  const script = /^---\n[\s\S]*?\n---$|(?<=<script[^>]*>)[\s\S]*?(?=<\/script>)/gm;
+  const blank = text.split('').map((letter) => (letter === '\n' ? '\n' : ' '));
+  for (const { 0: found, index } of text.matchAll(script)) {
+    blank.splice(index, found.length, ...found.replaceAll('---', '   ').split(''));
+  }
+  return blank.join('');
 }
 
 function refused(room: Room, file: string, specifier: string): string | undefined {

@@ -26,13 +26,21 @@ describe('the import rule', () => {
     ['src/views/costs.ts', 'astro', 'astro belongs to site and commands'],
     ['src/views/costs.ts', '../site/opened.ts', 'views may not import site'],
     ['src/commands/build.ts', '../site/layouts/Page.astro', 'commands may not import site'],
-    ['src/site/pages/costs.astro', '../../rollup/roll-up.ts', 'site may not import rollup'],
+    ['src/site/draw.ts', '../rollup/roll-up.ts', 'site may not import rollup'],
     ['src/site/browser/what-if.ts', '../../record/record.ts', 'site/browser may not import record'],
     ['src/disk/folder.ts', 'sharp', 'sharp belongs to photos'],
     ['src/elsewhere/thing.ts', 'zod', 'lies in no room'],
   ])('refuses %s the import of %s', (file, specifier, reason) => {
     expect(brokenImports(file, `import { x } from '${specifier}';\n`)).toEqual([
       expect.stringContaining(reason),
+    ]);
+  });
+
+  it('reads the scripts of a page and not its words', () => {
+    const page =
+      "---\nimport Page from '../layouts/Page.astro';\n---\n\n<p>We don't import { z } from 'zod';</p>\n<script>\nimport '../../record/open.ts';\n</script>\n";
+    expect(brokenImports('src/site/pages/costs.astro', page)).toEqual([
+      expect.stringMatching(/^src\/site\/pages\/costs\.astro:7 imports `\.\.\/\.\.\/record\/open\.ts`/),
     ]);
   });
 
