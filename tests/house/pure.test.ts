@@ -26,7 +26,9 @@ function clockAndChance(file: string, text: string): string[] {
 
 describe('rooms that must say the same every time', () => {
   it('use no clock and no unseeded chance', () => {
-    const files = PURE.flatMap((room) => filesIn(`src/${room}`)).filter((file) => file.endsWith('.ts'));
+    const files = filesIn('src').filter(
+      (file) => PURE.includes(file.split('/')[1] ?? '') && file.endsWith('.ts'),
+    );
     expect(files.length).toBeGreaterThan(30);
     expect(files.flatMap((file) => clockAndChance(file, readFileSync(file, 'utf8')))).toEqual([]);
   });
