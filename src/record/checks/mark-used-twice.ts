@@ -1,0 +1,19 @@
+import type { Check } from './check.ts';
+import { twice } from './twice.ts';
+
+export const markUsedTwice: Check = {
+  rule: 'mark-used-twice',
+  severity: 'warning',
+  why: 'Two things under one tag go back in the wrong place.',
+  run: ({ entries }) => {
+    const tags = entries.flatMap(({ marks = [], at }) =>
+      marks.map(({ mark }, i) => ({ mark, place: () => at(['marks', i, 'mark']) })),
+    );
+    return twice(
+      tags.map(({ mark }) => mark.trim().toLowerCase()),
+      (i) => tags[i]?.place() ?? { file: '', line: 1, column: 1 },
+      (mark) => `The tag \`${mark.toUpperCase()}\` is on something already.`,
+      'Give one of the two another tag.',
+    );
+  },
+};
