@@ -1,23 +1,18 @@
 import type { Check } from './check.ts';
-import { finishedLines, firstFinished } from './finished-lines.ts';
+import { finishedLines } from './finished-lines.ts';
+import { twice } from './twice.ts';
 
 export const finishedTwice: Check = {
   rule: 'finished-twice',
   severity: 'error',
   why: 'A line has one day on which it was done; the forecast needs to know which.',
   run: (record) => {
-    const first = firstFinished(record);
-    return finishedLines(record).flatMap((line) => {
-      const before = first.get(line.name);
-      if (!before || before.place === line.place) return [];
-      return [
-        {
-          place: line.place(),
-          reason: `\`${line.name}\` is finished already, on ${before.day}.`,
-          mend: 'Keep the later one if it was done again, else the first.',
-          related: [before.place()],
-        },
-      ];
-    });
+    const lines = finishedLines(record);
+    return twice(
+      lines.map(({ name }) => name),
+      (i) => lines[i]?.place() ?? record.car.at([]),
+      (name) => `\`${name}\` is finished already.`,
+      'Keep the later one if it was done again, else the first.',
+    );
   },
 };

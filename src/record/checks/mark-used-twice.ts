@@ -5,13 +5,13 @@ export const markUsedTwice: Check = {
   rule: 'mark-used-twice',
   severity: 'warning',
   why: 'Two things under one tag go back in the wrong place.',
-  run: ({ entries }) => {
+  run: ({ car, entries }) => {
     const tags = entries.flatMap(({ marks = [], at }) =>
       marks.map(({ mark }, i) => ({ mark, place: () => at(['marks', i, 'mark']) })),
     );
     return twice(
       tags.map(({ mark }) => mark.trim().toLowerCase()),
-      (i) => tags[i]?.place() ?? { file: '', line: 1, column: 1 },
+      (i) => tags[i]?.place() ?? car.at([]),
       (mark) => `The tag \`${mark.toUpperCase()}\` is on something already.`,
       'Give one of the two another tag.',
     );

@@ -1,28 +1,31 @@
+import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';
 
 export const pairWithoutPartner: Check = {
   rule: 'pair-without-partner',
   severity: 'warning',
-  why: 'Pictures of a pair stand side by side, which takes a before and an after.',
+  needsEveryEntry: true,
+  why: 'Pictures of a pair stand side by side, which takes two.',
   run: ({ entries }) => {
     const pairs = Map.groupBy(
       entries.flatMap(({ photos = [], at }) =>
-        photos.flatMap(({ pair, shows }, i) => (pair === undefined ? [] : [{ pair, shows, i, at }])),
+        photos.flatMap(({ pair }, i) =>
+          pair === undefined ? [] : [{ pair, place: () => at(['photos', i, 'pair']) }],
+        ),
       ),
       ({ pair }) => pair,
     );
-    return [...pairs].flatMap(([name, shots]) => {
-      const lacking = (['before', 'after'] as const).filter(
-        (half) => !shots.some(({ shows }) => shows === half),
+    return [...pairs].flatMap(([name, [first, ...others]]) => {
+      if (!first || others.length > 0) return [];
+      const mend = didYouMean(
+        name,
+        [...pairs.keys()].filter((other) => other !== name),
       );
-      const [first] = shots;
-      if (lacking.length === 0 || !first) return [];
       return [
         {
-          place: first.at(['photos', first.i, 'pair']),
-          reason: `The pair \`${name}\` has no picture that shows \`${lacking.join('` and none that shows `')}\`.`,
-          mend: 'Mend the name of the pair, or take it out until the other picture is there.',
-          related: shots.slice(1).map(({ at, i }) => at(['photos', i, 'pair'])),
+          place: first.place(),
+          reason: `No second picture has \`pair: ${name}\`.`,
+          mend: mend ?? 'Give the other picture the same name, or take this one out until it is there.',
         },
       ];
     });

@@ -6,13 +6,13 @@ export const photoNamedTwice: Check = {
   rule: 'photo-named-twice',
   severity: 'warning',
   why: 'One picture with two captions shows up twice, and one of the captions is meant for another.',
-  run: ({ entries }) => {
+  run: ({ car, entries }) => {
     const named = entries.flatMap(({ photos = [], day, at }) =>
       photos.map(({ file }, i) => ({ path: photoPath(file, day), place: () => at(['photos', i, 'file']) })),
     );
     return twice(
       named.map(({ path }) => path),
-      (i) => named[i]?.place() ?? { file: '', line: 1, column: 1 },
+      (i) => named[i]?.place() ?? car.at([]),
       (path) => `\`${path}\` stands under \`photos\` already.`,
       'Take one of the two out, or mend the file name.',
     );

@@ -23,6 +23,9 @@ type Written = { price: Minor; count?: string; discount?: Minor; freight?: Minor
 
 function* ofBills(entry: Entry, rules: readonly TaxRule[], { currency }: CarRecord): Generator<Found> {
   for (const kind of ['bought', 'outside'] as const) {
+    // Where no rule is on this kind of bill, nothing is known of its tax.
+    const fitting = rules.filter(({ on }) => on.includes(kind));
+    if (fitting.length === 0) continue;
     for (const [i, line] of (entry[kind] ?? []).entries()) {
       const { tax, freight = 0, ...goods }: Written = line;
       if (tax === undefined) continue;
@@ -37,7 +40,7 @@ function* ofBills(entry: Entry, rules: readonly TaxRule[], { currency }: CarReco
         place: entry.at([kind, i, 'tax']),
         reason: `Tax of ${moneyText(tax, currency)} was billed, and the rules of the day make it ${moneyText(due, currency)}.`,
         mend: 'Look at the bill again; if it is right, the rule in shop.md may not be.',
-        related: rules.map(({ place }) => place),
+        related: fitting.map(({ place }) => place),
       };
     }
   }
