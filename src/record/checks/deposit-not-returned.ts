@@ -31,7 +31,7 @@ export const depositNotReturned: Check = {
           {
             place: at(['bought', i, 'deposit']),
             reason: `${moneyText(out, record.currency)} of deposit for \`${line.what}\` is still out with \`${line.from}\` after ${days} days.`,
-            mend: `When it comes back, write \`returned: [{ what: ${line.what}, from: ${line.from}, deposit: … }]\`.`,
+            mend: 'Ask for it; when it comes back, write it under `returned` with the same words and its `deposit`.',
           },
         ];
       }),

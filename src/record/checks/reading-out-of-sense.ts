@@ -50,7 +50,7 @@ function tooMuch(reading: Reading, at: At): Found[] {
               {
                 place: at('readings', i),
                 reason: `A gap of ${inchText(gap)} is wider than 2 in.`,
-                mend: 'Look for a fraction that lost its slash, such as `3 16 in` for `3/16 in`.',
+                mend: 'Look for a fraction that lost its lower half, such as `3 in` for `3/16 in`.',
               },
             ]
           : [],
