@@ -29,7 +29,7 @@ function scriptsOf(text: string): string {
 function refused(room: Room, file: string, specifier: string): string | undefined {
   if (specifier.startsWith('.')) return refusedFile(room, file, specifier);
   if (isBuiltin(specifier)) {
-    return room.node || file === OPENS ? undefined : `${room.room} may not use node: ${room.why}`;
+    return room.node || OPENS.includes(file) ? undefined : `${room.room} may not use node: ${room.why}`;
   }
   const name = specifier.split('/', specifier.startsWith('@') ? 2 : 1).join('/');
   const kept = KEPT[name];
@@ -45,6 +45,6 @@ function refusedFile(room: Room, file: string, specifier: string): string | unde
   if (other === undefined) return `${target} is outside the rooms`;
   if (other.room === room.room || room.rooms.includes(other.room)) return undefined;
   if (room.room === 'site' && other.room === 'site/browser') return undefined;
-  if (file === OPENS && other.room !== 'commands') return undefined;
+  if (OPENS.includes(file) && other.room !== 'commands') return undefined;
   return `${room.room} may not import ${other.room}: ${room.why}`;
 }

@@ -24,7 +24,7 @@ describe('the import rule', () => {
     ['src/record/open.ts', '../estimate/money.ts', 'record may not import estimate'],
     ['src/rollup/roll-up.ts', '../disk/folder.ts', 'rollup may not import disk'],
     ['src/views/costs.ts', 'astro', 'astro belongs to site and commands'],
-    ['src/views/costs.ts', '../site/opened.ts', 'views may not import site'],
+    ['src/views/costs.ts', '../site/record.ts', 'views may not import site'],
     ['src/commands/build.ts', '../site/layouts/Page.astro', 'commands may not import site'],
     ['src/site/draw.ts', '../rollup/roll-up.ts', 'site may not import rollup'],
     ['src/site/browser/what-if.ts', '../../record/record.ts', 'site/browser may not import record'],
@@ -45,7 +45,7 @@ describe('the import rule', () => {
   });
 
   it.each([
-    ['src/site/opened.ts', '../disk/open-folder.ts'],
+    ['src/site/record.ts', '../disk/open-folder.ts'],
     ['src/views/costs.ts', '../rollup/roll-up.ts'],
     ['src/commands/check.ts', '../disk/open-folder.ts'],
     ['src/figures/thickness.ts', '../../shared/gauges.json'],

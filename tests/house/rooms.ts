@@ -19,7 +19,7 @@ export const KEPT: Readonly<Record<string, readonly string[]>> = {
   '@napi-rs/canvas': ['site'],
 };
 
-/** Inside site/, one file opens the record; browser scripts hold figures and sums alone. */
+/** Inside site/, two files open the record; browser scripts hold figures and sums alone. */
 export const ROOMS: readonly Room[] = [
   {
     room: 'figures',
@@ -84,10 +84,10 @@ export const ROOMS: readonly Room[] = [
   },
   {
     room: 'site',
-    rooms: ['views'],
+    rooms: ['views', 'figures'],
     packages: 'any',
     node: false,
-    why: 'pages draw what views say; only src/site/opened.ts opens the record',
+    why: 'pages draw what views say; only src/site/record.ts opens the record',
   },
   {
     room: 'site/browser',
@@ -98,8 +98,8 @@ export const ROOMS: readonly Room[] = [
   },
 ];
 
-/** The file of the site that may open the record and roll it up. */
-export const OPENS = 'src/site/opened.ts';
+/** The files of the site that open the record: for the pages, and to put its pictures beside them. */
+export const OPENS: readonly string[] = ['src/site/record.ts', 'src/site/integration.ts'];
 
 /** The room that a file of src/ lies in. */
 export function roomOf(file: string): Room | undefined {
