@@ -101,7 +101,7 @@ ${many(
   1,
   4,
   () =>
-    `  - part: ${name()}\n    line: ${draw(0, 1) ? 'strip' : 'mend'}\n    work: metal\n    by: ${draw(0, 1) ? 'tobias' : 'ines'}\n    time: ${draw(1, 4)}h ${draw(0, 3) * 15}m\n    note: ${prose(6, draw).toLowerCase().replace(/\W+$/, '')}\n`,
+    `  - part: ${name()}\n    line: ${draw(0, 1) ? 'strip' : 'mend'}\n    work: metal\n    by: ${draw(0, 1) ? 'tobias' : 'ines'}\n    time: ${draw(1, 2)}h ${draw(0, 3) * 15}m\n    note: ${prose(6, draw).toLowerCase().replace(/\W+$/, '')}\n`,
 )}${bought && `bought:\n${bought}`}${measured && `measured:\n${measured}`}---
 
 ${many(1, 3, () => `${prose(draw(25, 70), draw)}\n\n`)}${draw(0, 9) ? '' : TABLE}`,
