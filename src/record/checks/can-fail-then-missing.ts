@@ -7,7 +7,8 @@ export const canFailThenMissing: Check = {
   severity: 'error',
   why: 'What an option can cost includes the option that follows when it fails.',
   run: ({ choices }) =>
-    choices.flatMap(({ options, at }) => {
+    choices.flatMap(({ options, at, whole }) => {
+      if (!whole) return [];
       const names = options.map(({ option }) => option);
       return options.flatMap(({ option, 'can-fail': fails }, i) => {
         if (!fails || names.includes(fails.then)) return [];

@@ -7,9 +7,9 @@ export const decidedOptionMissing: Check = {
   severity: 'error',
   why: 'A decision for an option that isn’t written down can’t be held against what it cost.',
   run: ({ choices }) =>
-    choices.flatMap(({ decided, options, at }) => {
+    choices.flatMap(({ decided, options, at, whole }) => {
       const names = options.map(({ option }) => option);
-      if (!decided || names.includes(decided.option)) return [];
+      if (!whole || !decided || names.includes(decided.option)) return [];
       return [
         {
           place: at(['decided', 'option']),

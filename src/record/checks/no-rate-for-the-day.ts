@@ -8,7 +8,7 @@ export const noRateForTheDay: Check = {
   run: (record) => {
     const { shop } = record;
     const rates = shop.rates ?? [];
-    if (rates.length === 0) return [];
+    if (rates.length === 0 || !shop.whole) return [];
     const found: Found[] = [];
     const told = new Map<string, boolean>();
     for (const entry of record.entries) {

@@ -26,6 +26,8 @@ type Reading = NonNullable<Entry['measured']>[number];
 type At = (...path: Path) => Found['place'];
 
 const INCH = 25.4;
+/** Millimetres by which a triangle must rise to be one: a billionth, only against rounding. */
+const FLAT = 1e-9;
 
 function tooMuch(reading: Reading, at: At): Found[] {
   switch (reading.kind) {
@@ -86,7 +88,7 @@ function sheet(length: Length, place: () => Found['place'], what: string): Found
 function diagonals(reading: Extract<Reading, { kind: 'diagonals' }>, at: At): Found[] {
   const { a, b, a2 = a, b2 = b } = reading;
   const [sideA, sideB, farA, farB] = [a, b, a2, b2].map(millimetres) as [number, number, number, number];
-  const closes = (d: number, p: number, q: number) => d < p + q && d > Math.abs(p - q);
+  const closes = (d: number, p: number, q: number) => d < p + q - FLAT && d > Math.abs(p - q) + FLAT;
   return (['d1', 'd2'] as const).flatMap((key) => {
     const d = millimetres(reading[key]);
     const can =

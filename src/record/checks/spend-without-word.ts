@@ -13,17 +13,20 @@ export const spendWithoutWord: Check = {
   needsEveryEntry: true,
   why: 'A spend above what was agreed to be asked for needs the owner’s word in the log, not in somebody’s memory.',
   run: (record) => {
-    const { car, choices, entries, currency } = record;
+    const { car, choices, entries, currency, unread } = record;
     const most = car['ask-above'];
     if (most === undefined) return [];
     const decided = new Set(choices.filter((choice) => choice.decided).map(({ id }) => id));
-    const words = entries.filter(({ agreed }) => agreed).map(({ day }) => day);
+    const covered = new Set<string>();
+    for (const { day, agreed } of entries) {
+      for (let days = 0; agreed && days <= DAYS; days += 1) covered.add(addDays(day, days));
+    }
     return bills(record)
       .filter(
         ({ sum, day, choices: named }) =>
           sum > most &&
-          !named.some((choice) => decided.has(choice)) &&
-          !words.some((word) => word <= day && word >= addDays(day, -DAYS)),
+          !named.some((choice) => decided.has(choice) || unread.has(`choices/${choice}.md`)) &&
+          !covered.has(day),
       )
       .map(({ from, bill, sum, place }) => ({
         place,

@@ -1,6 +1,7 @@
 // What the checks of unknown names have in common: each mention of one kind, held against the names there are.
-import type { Mention } from '../mentions.ts';
+import { type Mention, mentions } from '../mentions.ts';
 import { didYouMean } from '../nearest.ts';
+import type { CarRecord } from '../record.ts';
 import type { Found } from './check.ts';
 
 /** A problem for each mention that isn't among the known names; `otherwise` is the mend when none is near. */
@@ -22,6 +23,11 @@ export function unknownNames(
     });
   }
   return found;
+}
+
+/** Mentions of what stands in shop.md; none while a line of it can't be read, since it may be the one that is missed. */
+export function ofShop(record: CarRecord, refers: 'vendor' | 'person' | 'work'): Mention[] {
+  return record.shop.whole ? mentions(record).filter((mention) => mention.refers === refers) : [];
 }
 
 /** `` `tobias` or `ines` ``, at most eight of them. */

@@ -1,6 +1,5 @@
-import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
-import { named, unknownNames } from './unknown-name.ts';
+import { named, ofShop, unknownNames } from './unknown-name.ts';
 
 export const unknownPerson: Check = {
   rule: 'unknown-person',
@@ -9,7 +8,7 @@ export const unknownPerson: Check = {
   run: (record) => {
     const people = new Set(record.shop.people.map(({ id }) => id));
     return unknownNames(
-      mentions(record).filter(({ refers }) => refers === 'person'),
+      ofShop(record, 'person'),
       people,
       ({ name }) => `\`${name}\` is nobody in shop.md.`,
       () => `Write ${named(people)}, or add the person under \`people\`.`,

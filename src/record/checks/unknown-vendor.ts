@@ -1,6 +1,5 @@
-import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
-import { unknownNames } from './unknown-name.ts';
+import { ofShop, unknownNames } from './unknown-name.ts';
 
 export const unknownVendor: Check = {
   rule: 'unknown-vendor',
@@ -8,7 +7,7 @@ export const unknownVendor: Check = {
   why: 'One vendor under two names has two totals, and neither is right.',
   run: (record) =>
     unknownNames(
-      mentions(record).filter(({ refers }) => refers === 'vendor'),
+      ofShop(record, 'vendor'),
       new Set(record.shop.vendors?.map(({ id }) => id)),
       ({ name }) => `\`${name}\` is no vendor in shop.md.`,
       ({ name }) => `Add it under \`vendors\`, such as \`- { id: ${name}, name: … }\`.`,

@@ -1,7 +1,6 @@
-import { mentions } from '../mentions.ts';
 import { WORK } from '../words.ts';
 import type { Check } from './check.ts';
-import { unknownNames } from './unknown-name.ts';
+import { ofShop, unknownNames } from './unknown-name.ts';
 
 export const unknownWork: Check = {
   rule: 'unknown-work',
@@ -9,7 +8,7 @@ export const unknownWork: Check = {
   why: 'Rates and totals go by the kind of work, so a mistyped kind is charged wrongly.',
   run: (record) =>
     unknownNames(
-      mentions(record).filter(({ refers }) => refers === 'work'),
+      ofShop(record, 'work'),
       new Set([...WORK, ...(record.shop.work ?? [])]),
       ({ name }) => `\`${name}\` is no kind of work here.`,
       ({ name }) =>
