@@ -1,3 +1,4 @@
+// Finds lines that wait for a line that no part plans.
 import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
 import { plannedLines } from './planned-lines.ts';

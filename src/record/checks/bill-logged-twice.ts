@@ -1,3 +1,4 @@
+// Finds bill lines with the vendor, number, words, price and count of an earlier one.
 import { moneyText } from '../../figures/money-text.ts';
 import type { Place } from '../place.ts';
 import type { BoughtLine, CarRecord, OutsideLine } from '../record.ts';

@@ -1,3 +1,4 @@
+// Follows `can-fail` through the options of a choice and finds the circles.
 import type { Check } from './check.ts';
 import { circles, circleText } from './circles.ts';
 

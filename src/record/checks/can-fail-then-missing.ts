@@ -1,3 +1,4 @@
+// Finds options that fall back on one that the choice doesn’t have.
 import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';
 import { named } from './unknown-name.ts';

@@ -1,3 +1,4 @@
+// Finds open choices whose day has passed.
 import type { Check } from './check.ts';
 
 export const choiceWithoutAnswer: Check = {

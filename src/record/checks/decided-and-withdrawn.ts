@@ -1,3 +1,4 @@
+// Finds choices that are both decided and withdrawn.
 import type { Check } from './check.ts';
 
 export const decidedAndWithdrawn: Check = {

@@ -1,3 +1,4 @@
+// Finds choices decided or withdrawn before they were asked.
 import type { Check } from './check.ts';
 
 export const decidedBeforeAsked: Check = {

@@ -1,3 +1,4 @@
+// Finds decisions for an option that the choice doesn’t have.
 import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';
 import { named } from './unknown-name.ts';

@@ -1,3 +1,4 @@
+// Finds decisions for a new part that say no permanent mark.
 import type { Check } from './check.ts';
 
 export const decidedWithoutMark: Check = {

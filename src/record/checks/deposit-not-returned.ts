@@ -1,3 +1,4 @@
+// Finds deposits still out after 60 days, reckoned to the last day written.
 import { daysBetween } from '../../figures/days.ts';
 import { moneyText } from '../../figures/money-text.ts';
 import type { BoughtLine } from '../record.ts';

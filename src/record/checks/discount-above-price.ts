@@ -1,3 +1,4 @@
+// Finds discounts that leave less than nothing to pay.
 import { times } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';
 import type { Check } from './check.ts';

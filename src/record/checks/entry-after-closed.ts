@@ -1,3 +1,4 @@
+// Finds entries from after the car has left.
 import type { Check } from './check.ts';
 
 export const entryAfterClosed: Check = {

@@ -1,3 +1,4 @@
+// Finds entries and payments from before the record begins.
 import type { Check } from './check.ts';
 
 export const entryBeforeOpened: Check = {

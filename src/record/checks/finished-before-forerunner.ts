@@ -1,3 +1,4 @@
+// Holds the days of `finished` against the order of `after`.
 import { lineName } from '../record.ts';
 import type { Check } from './check.ts';
 import { firstFinished } from './finished-lines.ts';

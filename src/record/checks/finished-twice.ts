@@ -1,3 +1,4 @@
+// Finds planned lines written as finished on two days.
 import type { Check } from './check.ts';
 import { finishedLines } from './finished-lines.ts';
 import { twice } from './twice.ts';

@@ -1,3 +1,4 @@
+// Finds finished lines that no hours and no bill name.
 import { lineName } from '../record.ts';
 import type { Check } from './check.ts';
 import { firstFinished } from './finished-lines.ts';

@@ -1,3 +1,4 @@
+// Finds days later than today; today comes in from outside.
 import type { Check } from './check.ts';
 import { writtenDays } from './written-days.ts';
 

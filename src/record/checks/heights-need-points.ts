@@ -1,3 +1,4 @@
+// Finds heights that don’t give three places or four corners.
 import type { Check } from './check.ts';
 
 export const heightsNeedPoints: Check = {

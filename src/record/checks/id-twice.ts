@@ -1,3 +1,4 @@
+// Finds people and vendors of shop.md that share an id.
 import type { Check } from './check.ts';
 import { twice } from './twice.ts';
 

@@ -1,3 +1,4 @@
+// Finds work left of a line on or after the day it was finished.
 import { lineName } from '../record.ts';
 import type { Check } from './check.ts';
 import { firstFinished } from './finished-lines.ts';

@@ -1,3 +1,4 @@
+// Finds planned lines of one part, and lines of one option, that share a name.
 import type { Check } from './check.ts';
 import { twice } from './twice.ts';
 

@@ -1,3 +1,4 @@
+// Finds lines of the log whose part and planned line belong to two parts.
 import type { Check } from './check.ts';
 
 export const lineOfAnotherPart: Check = {

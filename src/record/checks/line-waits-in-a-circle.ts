@@ -1,3 +1,4 @@
+// Follows `after` through all parts and finds the circles.
 import { lineName } from '../record.ts';
 import type { Check } from './check.ts';
 import { circles, circleText } from './circles.ts';

@@ -1,3 +1,4 @@
+// Sums each person’s day over all its entries and finds more than 14 hours, up to 24.
 import { minutesText } from '../../figures/hours.ts';
 import type { Check } from './check.ts';
 import { passing, personsDays } from './hours-of-a-day.ts';

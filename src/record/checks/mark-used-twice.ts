@@ -1,3 +1,4 @@
+// Finds tags that are on two things.
 import type { Check } from './check.ts';
 import { twice } from './twice.ts';
 

@@ -1,3 +1,4 @@
+// Finds rules for shop materials that have both ways of charging, or neither.
 import type { Check } from './check.ts';
 
 export const materialsRuleUnclear: Check = {

@@ -1,3 +1,4 @@
+// Finds mounts not named by side and number.
 import type { Check } from './check.ts';
 
 export const mountName: Check = {

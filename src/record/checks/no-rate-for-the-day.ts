@@ -1,3 +1,4 @@
+// Finds charged hours on which no rule of `rates` has a say.
 import { personOf } from '../record.ts';
 import type { Check, Found } from './check.ts';
 

@@ -1,3 +1,4 @@
+// Finds lines of an option that say too little, or too much, to be summed.
 import type { Choice } from '../record.ts';
 import type { Check } from './check.ts';
 

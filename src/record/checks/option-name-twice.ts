@@ -1,3 +1,4 @@
+// Finds options of one choice that share a name.
 import type { Check } from './check.ts';
 import { twice } from './twice.ts';
 

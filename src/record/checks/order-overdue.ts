@@ -1,3 +1,4 @@
+// Finds open orders whose expected day has passed.
 import { daysBetween } from '../../figures/days.ts';
 import type { Check } from './check.ts';
 import { matchedOrders } from './orders.ts';

@@ -1,3 +1,4 @@
+// Finds pictures whose pair holds no other picture.
 import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';
 

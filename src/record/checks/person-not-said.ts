@@ -1,3 +1,4 @@
+// Finds hours of which neither the line nor the day says whose they are.
 import { personOf } from '../record.ts';
 import type { Check } from './check.ts';
 import { named } from './unknown-name.ts';

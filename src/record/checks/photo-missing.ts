@@ -1,3 +1,4 @@
+// Finds pictures that entries name and that aren’t in photos/.
 import { mentions } from '../mentions.ts';
 import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';

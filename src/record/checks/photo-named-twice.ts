@@ -1,3 +1,4 @@
+// Finds pictures that stand in the lists of two entries, or twice in one.
 import { photoPath } from '../record.ts';
 import type { Check } from './check.ts';
 import { twice } from './twice.ts';

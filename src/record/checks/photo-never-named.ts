@@ -1,3 +1,4 @@
+// Finds pictures in photos/ that no entry names.
 import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
 

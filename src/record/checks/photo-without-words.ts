@@ -1,3 +1,4 @@
+// Finds pictures without a caption or without `alt`.
 import type { Check } from './check.ts';
 
 export const photoWithoutWords: Check = {

@@ -1,3 +1,4 @@
+// Finds rules of shop.md of which none is more particular or newer than the other.
 import type { Path } from '../front-matter.ts';
 import type { Place } from '../place.ts';
 import type { Check, Found } from './check.ts';

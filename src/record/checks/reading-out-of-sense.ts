@@ -1,3 +1,4 @@
+// Finds readings that no car can give: angles, diagonals, thicknesses, gaps, moisture, minus signs.
 import { inchText } from '../../figures/length-text.ts';
 import { type Length, millimetres } from '../../figures/lengths.ts';
 import { Exact } from '../../figures/rounding.ts';

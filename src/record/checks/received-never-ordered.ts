@@ -1,3 +1,4 @@
+// Finds receipts that close no order written before them.
 import { didYouMean } from '../nearest.ts';
 import type { Check } from './check.ts';
 import { matchedOrders } from './orders.ts';

@@ -1,3 +1,4 @@
+// Takes each return off what it was bought for, and finds what nothing is left for.
 import { type Minor, times } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';
 import type { BoughtLine } from '../record.ts';

@@ -1,3 +1,4 @@
+// Holds bills above `ask-above` against the owner’s word and the choices decided.
 import { addDays } from '../../figures/days.ts';
 import { type Minor, times } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';

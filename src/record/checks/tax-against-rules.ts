@@ -1,3 +1,4 @@
+// Holds tax as billed against the rules for tax paid to vendors.
 import type { Day } from '../../figures/days.ts';
 import { type Minor, shareOf, times } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';

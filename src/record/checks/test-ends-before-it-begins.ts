@@ -1,3 +1,4 @@
+// Finds tests whose last day is before their first.
 import type { Check } from './check.ts';
 
 export const testEndsBeforeItBegins: Check = {

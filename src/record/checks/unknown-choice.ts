@@ -1,3 +1,4 @@
+// Finds choices that entries name and that have no file in choices/.
 import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
 import { unknownNames } from './unknown-name.ts';

@@ -1,3 +1,4 @@
+// Finds planned lines that entries name and that no part plans.
 import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
 import { plannedLines } from './planned-lines.ts';

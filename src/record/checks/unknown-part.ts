@@ -1,3 +1,4 @@
+// Finds parts that entries and choices name and that have no file in parts/.
 import { mentions } from '../mentions.ts';
 import type { Check } from './check.ts';
 import { unknownNames } from './unknown-name.ts';

@@ -1,3 +1,4 @@
+// Finds people that entries and rates name and that shop.md doesn’t list.
 import type { Check } from './check.ts';
 import { named, ofShop, unknownNames } from './unknown-name.ts';
 

@@ -1,3 +1,4 @@
+// Finds vendors that entries and options name and that shop.md doesn’t list.
 import type { Check } from './check.ts';
 import { ofShop, unknownNames } from './unknown-name.ts';
 

@@ -1,3 +1,4 @@
+// Finds kinds of work that are neither built in nor added in shop.md.
 import { WORK } from '../words.ts';
 import type { Check } from './check.ts';
 import { ofShop, unknownNames } from './unknown-name.ts';

@@ -1,3 +1,4 @@
+// Finds hours on a line after the day on which it was last written as finished.
 import { lineName } from '../record.ts';
 import type { Check } from './check.ts';
 import { finishedLines } from './finished-lines.ts';
