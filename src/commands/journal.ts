@@ -31,4 +31,8 @@ async function journal(): Promise<number> {
   return 0;
 }
 
+// A reader such as `head` may stop before the end; that is no fault of the record.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 process.exitCode = await journal();

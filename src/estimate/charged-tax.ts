@@ -16,8 +16,14 @@ export function chargedTaxes<R extends TaxRule>(
   rules: readonly R[],
 ): { byLine: ChargedTax<R>[][]; byStatement: ChargedTax<R>[] } {
   const sums = new Map<R, Minor>();
+  const days = new Map<Day, R[]>();
+  const inForceOn = (day: Day) => {
+    const known = days.get(day) ?? taxesInForce(rules, 'charged', day);
+    days.set(day, known);
+    return known;
+  };
   const byLine = lines.map(({ day, charged }) =>
-    taxesInForce(rules, 'charged', day).flatMap((rule) => {
+    inForceOn(day).flatMap((rule) => {
       const base = taxedBase(charged, rule);
       if (rule.by === 'line') return taxed(base, rule);
       sums.set(rule, (sums.get(rule) ?? 0) + base);

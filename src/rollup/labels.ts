@@ -43,7 +43,7 @@ const NONE: { [by in Grouping]: string } = {
 };
 
 /** The trade's words for the kinds of line. */
-export const KINDS: { [kind in CostKind]: string } = {
+const KINDS: { [kind in CostKind]: string } = {
   labour: 'Labor',
   bought: 'Bought',
   outside: 'Outside work',
@@ -52,7 +52,7 @@ export const KINDS: { [kind in CostKind]: string } = {
   handling: 'Handling',
   deposit: 'Deposits',
   materials: 'Shop materials',
-  tax: 'Tax',
+  tax: 'Tax charged',
 };
 
 const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

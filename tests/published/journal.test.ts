@@ -11,6 +11,7 @@ import type { CarRecord } from '../../src/record/record.ts';
 import type { Rollup } from '../../src/rollup/cost-lines.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
 import { accountOf, journalText } from '../../src/views/journal.ts';
+import { demoCopy, npmRun } from '../commands/run.ts';
 import { recordOf } from '../rollup/records.ts';
 
 const run = promisify(execFile);
@@ -63,6 +64,27 @@ hours:
     expect([...(await byAccountAndMonth(journalText(rollUp(odd), odd)))]).toEqual([
       ['charged:labour:cowl 2025-03', 17000],
     ]);
+  });
+});
+
+describe('npm run journal', () => {
+  it('prints the ledger of the record', async () => {
+    const { record } = await openFolder('content');
+    if (!record) throw new Error('the demo record can’t be opened');
+    expect(await npmRun('journal')).toEqual({ code: 0, out: journalText(rollUp(record), record), err: '' });
+  });
+
+  it('prints no sums of a record with errors, and says what they are', async () => {
+    const folder = await demoCopy();
+    await rm(join(folder, 'shop.md'));
+    const { code, out, err } = await npmRun('journal', [], folder);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('`shop.md` is missing.');
+  });
+
+  it('says how it is used', async () => {
+    const { code, err } = await npmRun('journal', ['content', 'content']);
+    expect([code, err]).toEqual([2, expect.stringContaining('Use: npm run')]);
   });
 });
 
