@@ -19,7 +19,7 @@ export function brokenImports(file: string, text: string): string[] {
 /** The scripts of an .astro file, in their lines: what stands between `---` lines and in `<script>`. */
 function scriptsOf(text: string): string {
   const script = /^---\n[\s\S]*?\n---$|(?<=<script[^>]*>)[\s\S]*?(?=<\/script>)/gm;
-  const blank = text.split('').map((letter) => (letter === '\n' ? '\n' : ' '));
+  const blank = text.split('').map((letter): string => (letter === '\n' ? '\n' : ' '));
   for (const { 0: found, index } of text.matchAll(script)) {
     blank.splice(index, found.length, ...found.replaceAll('---', '   ').split(''));
   }
