@@ -1,10 +1,14 @@
 import { defineConfig } from 'astro/config';
+import { recordPhotos, recordWatch } from './src/site/integration.ts';
 
 export default defineConfig({
   srcDir: './src/site',
   cacheDir: './.cache/astro',
-  outDir: './dist',
+  outDir: process.env.ASHFRAME_OUT || './dist',
   compressHTML: true,
+  trailingSlash: 'ignore',
   build: { format: 'file' },
   devToolbar: { enabled: false },
+  integrations: [recordPhotos(), recordWatch()],
+  server: { host: '127.0.0.1' },
 });

@@ -1,0 +1,66 @@
+// `npm start`: checks the record, builds the site and serves it on this machine only.
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { extname, join, resolve, sep } from 'node:path';
+import { parseArgs } from 'node:util';
+import { buildSite, siteFolder } from './build-site.ts';
+
+const TYPES: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.webp': 'image/webp',
+  '.woff2': 'font/woff2',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+/** Serves a folder of files; a path that leads out of it is not found. */
+function serve(folder: string): Server {
+  const root = resolve(folder);
+  return createServer(async (request, response) => {
+    const asked = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    const path = resolve(join(root, asked.endsWith('/') ? `${asked}index.html` : asked));
+    const there = path.startsWith(root + sep) && (await stat(path).catch(() => undefined))?.isFile();
+    if (!there) {
+      response
+        .writeHead(404, { 'content-type': 'text/plain; charset=utf-8' })
+        .end('There is no such page.\n');
+      return;
+    }
+    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream' });
+    createReadStream(path).pipe(response);
+  });
+}
+
+function listen(server: Server, port: number, tries: number): void {
+  server.once('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EADDRINUSE' && tries > 0) return listen(server, port + 1, tries - 1);
+    console.error(`Port ${port} can’t be used (${error.code}). Name another: npm start -- --port 8080.`);
+    process.exitCode = 1;
+  });
+  server.listen(port, '127.0.0.1', () => {
+    console.log(`The record is at http://127.0.0.1:${port}/ — Ctrl-C stops it.`);
+  });
+}
+
+async function start(): Promise<void> {
+  let port = 4321;
+  try {
+    const { values } = parseArgs({ options: { port: { type: 'string' } } });
+    port = values.port === undefined ? port : Number(values.port);
+    if (!Number.isInteger(port) || port < 1 || port > 65535) throw new Error('not a port');
+  } catch {
+    console.error('Use: npm start -- [--port 4321].');
+    process.exitCode = 2;
+    return;
+  }
+  if (!(await buildSite())) {
+    process.exitCode = 1;
+    return;
+  }
+  const server = serve(siteFolder());
+  listen(server, port, 20);
+}
+
+await start();

@@ -1,0 +1,149 @@
+// A day's page: what was written, as tables; the sums come from the rollup.
+import { dayText, shortDayText } from '../figures/days.ts';
+import { minutesText } from '../figures/hours.ts';
+import { moneyText } from '../figures/money-text.ts';
+import type { CarRecord, Entry } from '../record/record.ts';
+import { lineName } from '../record/record.ts';
+import { type Names, namesOf } from './names.ts';
+import { hoursRangeText, moneyRangeText } from './range-text.ts';
+import { readingText, thicknessText } from './readings.ts';
+
+/** A plain table of a day: a caption, heads, rows of text. `shop` marks what never leaves the shop. */
+export type Aside = { caption: string; heads: string[]; rows: string[][]; shop?: true };
+
+/** Everything of a day that is not hours, bills, prose or pictures, in the order of the form. */
+export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
+  const names = namesOf(record);
+  const money = (amount: number | undefined) =>
+    amount === undefined ? '' : moneyText(amount, record.currency);
+  const { units } = record;
+  return [
+    table('Ordered', ['What', 'From', 'For', 'Price', 'Expected'], entry.ordered, (line) => [
+      line.what,
+      names.vendor(line.from),
+      names.part(line.part),
+      money(line.price),
+      day(line.expected),
+    ]),
+    table('Received', ['What', 'From', 'For', 'Price', 'Bill'], entry.received, (line) => [
+      line.what,
+      names.vendor(line.from),
+      names.part(line.part),
+      money(line.price),
+      line.bill ?? '',
+    ]),
+    table('Measured', ['Part', 'State', 'Reading', 'Note'], entry.measured, (line) => [
+      names.part(line.part),
+      line.state,
+      readingText(line, units),
+      line.note ?? '',
+    ]),
+    table('Pads', ['Mount', 'Stack', 'State'], entry.pads, (line) => [
+      line.mount,
+      line.stack.map((pad) => thicknessText(pad, units)).join(' + ') || 'none',
+      line.state,
+    ]),
+    table('Marks', ['Tag', 'What', 'From where', 'Count', 'Kept', 'As'], entry.marks, (line) => [
+      line.mark,
+      line.what,
+      line['from-where'] ?? names.part(line.part),
+      String(line.count ?? ''),
+      line.kept ?? '',
+      line.as,
+    ]),
+    table('Sought', ['What', 'For', 'Asked', 'Outcome'], entry.sought, (line) => [
+      line.what,
+      names.part(line.part),
+      (line.asked ?? []).join(', '),
+      line.outcome ?? 'open',
+    ]),
+    table(
+      'Finishes',
+      ['Part', 'What', 'Product', 'Color', 'Mix', 'Coats', 'Where'],
+      entry.finishes,
+      (line) => [
+        names.part(line.part),
+        line.what,
+        line.product ?? '',
+        line.colour ?? '',
+        line.mix ?? '',
+        String(line.coats ?? ''),
+        line.where ?? '',
+      ],
+    ),
+    table('Tested', ['What', 'Part', 'From', 'To', 'Result', 'Note'], entry.tested, (line) => [
+      line.what,
+      names.part(line.part),
+      day(line.since),
+      day(line.until),
+      line.result,
+      line.note ?? '',
+    ]),
+    table('Finished', ['Part', 'Line'], entry.finished, (name) => [
+      names.part(name.split('/')[0]),
+      names.line(name),
+    ]),
+    table('Left, as now thought', ['Part', 'Line', 'Hours', 'To buy'], entry.left, (line) =>
+      leftRow(line, names, record),
+    ),
+    table('Fabric', ['Part', 'Now', 'Note'], entry.fabric, (line) => [
+      names.part(line.part),
+      line.now.replace('-', ' '),
+      line.note ?? '',
+    ]),
+    table('The owner’s word', ['What', 'Up to', 'How'], entry.agreed, (line) => [
+      line.what,
+      money(line.amount),
+      line.how,
+    ]),
+    table('Paid by the owner', ['Amount', 'How'], entry.paid, (line) => [money(line.amount), line.how]),
+    { ...table('For the shop only', ['Note'], entry['shop-only'], (text) => [text]), shop: true as const },
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+/** The heading of an entry; a second one of a day says so. */
+export function entryTitle(entry: Entry): string {
+  const letter = entry.id.slice(10).replace('-', '');
+  return dayText(entry.day) + (letter ? `, entry ${letter}` : '');
+}
+
+/** Names of everybody who worked in an entry. */
+export function workersOf(entry: Entry, record: CarRecord): string[] {
+  const names = namesOf(record);
+  const ids = [...(entry.by ? [entry.by] : []), ...(entry.hours ?? []).flatMap(({ by }) => (by ? [by] : []))];
+  return [...new Set(ids)].map(names.person);
+}
+
+/** The parts an entry is about, in order of mention. */
+export function partsOf(entry: Entry): string[] {
+  const lists = [entry.hours, entry.bought, entry.outside, entry.measured, entry.photos, entry.finishes];
+  return [...new Set(lists.flatMap((list) => (list ?? []).flatMap(({ part }) => (part ? [part] : []))))];
+}
+
+/** `4 h 15 m`, or nothing for no time. */
+export const timeText = (minutes: number) => (minutes === 0 ? '' : minutesText(minutes));
+
+function leftRow(line: NonNullable<Entry['left']>[number], names: Names, record: CarRecord): string[] {
+  const name = lineName(line.line, undefined);
+  return [
+    names.part(name.split('/')[0]),
+    names.line(name),
+    line.hours ? hoursRangeText(line.hours) : '',
+    line.spend ? moneyRangeText(line.spend, record.currency) : '',
+  ];
+}
+
+const day = (written: string | undefined) => (written === undefined ? '' : shortDayText(written));
+
+/** A table without the columns in which nothing stands. */
+function table<L>(
+  caption: string,
+  heads: string[],
+  lines: readonly L[] | undefined,
+  row: (line: L) => string[],
+): Aside {
+  const rows = (lines ?? []).map(row);
+  const used = heads.map((_, i) => rows.some((cells) => cells[i] !== ''));
+  const kept = (cells: string[]) => cells.filter((_, i) => used[i]);
+  return { caption, heads: kept(heads), rows: rows.map(kept) };
+}

@@ -1,0 +1,47 @@
+// Cost lines in words, the same on every page that opens a figure.
+import { shortDayText } from '../figures/days.ts';
+import { minutesText } from '../figures/hours.ts';
+import { placeText } from '../record/place.ts';
+import type { CostKind, CostLine } from '../rollup/cost-lines.ts';
+
+/** What a kind of line is called. */
+export const KIND: Record<CostKind, string> = {
+  labour: 'Labor',
+  bought: 'Bought',
+  outside: 'Outside work',
+  freight: 'Freight',
+  'paid-tax': 'Tax paid to vendors',
+  handling: 'Handling',
+  deposit: 'Deposits',
+  materials: 'Shop materials',
+  tax: 'Tax charged',
+};
+
+/** The order in which kinds stand in every table. */
+export const KINDS = Object.keys(KIND) as CostKind[];
+
+/** What a line says beside its amounts. */
+export function lineNotes(line: CostLine): string {
+  return [
+    line.minutes === undefined ? '' : minutesText(line.minutes),
+    line.noCharge ? `no charge: ${line.noCharge}` : '',
+    line.paidByOwner ? 'paid by the owner' : '',
+    line.workedOut ? 'worked out by the rule: the bill is silent' : '',
+  ]
+    .filter((note) => note !== '')
+    .join('; ');
+}
+
+/** The day and the place of a line in the files. */
+export function lineDay(line: CostLine): string {
+  return shortDayText(line.day);
+}
+
+export function linePlace(line: CostLine): string {
+  return placeText(line.place);
+}
+
+/** `from 14 lines`. */
+export function fromLines(count: number): string {
+  return `from ${count} ${count === 1 ? 'line' : 'lines'}`;
+}

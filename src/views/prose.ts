@@ -1,0 +1,37 @@
+// A body of Markdown as safe HTML: headings stand below the page's own, and nothing but prose comes through.
+import type { Root as HtmlRoot } from 'hast';
+import type { Root, RootContent } from 'mdast';
+import rehypeSanitize from 'rehype-sanitize';
+import rehypeStringify from 'rehype-stringify';
+import remarkRehype from 'remark-rehype';
+import { unified } from 'unified';
+
+const printer = unified().use(remarkRehype).use(rehypeSanitize).use(rehypeStringify).freeze();
+
+/** HTML of a parsed body. Pictures in prose are left out: they belong to the day's list, with words of their own. */
+export function proseHtml(tree: Root): string {
+  return printer.stringify(printer.runSync(fitted(tree)) as HtmlRoot);
+}
+
+/** The first sentence or two of a body, for lists of days. */
+export function firstWords(tree: Root, most = 180): string {
+  const [first] = tree.children.filter(({ type }) => type === 'paragraph');
+  const text = first ? wordsOf(first).replace(/\s+/g, ' ').trim() : '';
+  if (text.length <= most) return text;
+  const end = Math.max(text.lastIndexOf('. ', most), text.lastIndexOf('; ', most));
+  return end > 60 ? text.slice(0, end + 1) : `${text.slice(0, text.lastIndexOf(' ', most))} …`;
+}
+
+function fitted<N extends Root | RootContent>(node: N): N {
+  if (!('children' in node)) return node;
+  const children = (node.children as RootContent[])
+    .filter(({ type }) => type !== 'image' && type !== 'html')
+    .map(fitted);
+  const below = node.type === 'heading' ? { depth: Math.min(6, node.depth + 2) } : {};
+  return { ...node, ...below, children } as N;
+}
+
+function wordsOf(node: RootContent): string {
+  if ('value' in node) return node.value;
+  return 'children' in node ? node.children.map(wordsOf).join('') : '';
+}
