@@ -63,6 +63,35 @@ tax:
   });
 });
 
+describe('tax worked out on a whole bill', () => {
+  const RULE = shopText(
+    `tax:
+  - { name: Use tax, rate: 7%, side: paid, on: [bought], from: 2025-01-01, by: statement }
+`,
+  );
+  const two = `bought:
+  - { what: Wire, from: keld, price: 0.47, bill: a }
+  - { what: Rod, from: keld, price: 0.47, bill: a }`;
+
+  it('goes by vendor, number and day', () => {
+    const taxes = rollUp(
+      recordOf({
+        'shop.md': RULE,
+        'log/2025-03-03.md': log(`${two}\n  - { what: Rod, from: millrace, price: 0.47, bill: a }`),
+        'log/2025-03-04.md': log(two),
+      }),
+    ).lines.filter(({ kind }) => kind === 'paid-tax');
+    // 0.94 x 7% = 0.0658 on each bill of two, 0.47 x 7% = 0.0329 on the other vendor's
+    expect(taxes.map(({ cost, vendor }) => [cost, vendor])).toEqual([
+      [4, 'keld'],
+      [3, 'keld'],
+      [3, 'millrace'],
+      [4, 'keld'],
+      [3, 'keld'],
+    ]);
+  });
+});
+
 describe('deposits', () => {
   const BOUGHT = log(`bought:
   - { what: Water pump, from: millrace, price: 80.00, deposit: 60.00, bill: "3312" }
@@ -105,6 +134,12 @@ describe('deposits', () => {
       ['Water pump', 6000],
       ['Drum', 1500],
     ]);
+  });
+
+  it('that come back before they were given are none of these', () => {
+    const early = log('returned:\n  - { what: Drum, from: keld, deposit: 20.00 }');
+    const record = recordOf({ 'log/2025-03-01.md': early, 'log/2025-03-03.md': BOUGHT });
+    expect(rollUp(record).depositsOut).toHaveLength(3);
   });
 
   it('of another vendor stay out', () => {
