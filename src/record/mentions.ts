@@ -22,7 +22,7 @@ export function mentions(record: CarRecord): readonly Mention[] {
 
 const worked = new WeakMap<CarRecord, readonly Mention[]>();
 
-type Holder = { at: (path: Path) => Place };
+type Holder = { placeAt: (path: Path) => Place };
 type Note = (refers: Refers, holder: Holder, path: Path, written: string | undefined, part?: string) => void;
 
 function everyMention(record: CarRecord): Mention[] {
@@ -77,7 +77,7 @@ function mention(
     written,
     ...(entry ? { entry } : {}),
     get place() {
-      return holder.at(path);
+      return holder.placeAt(path);
     },
   };
 }

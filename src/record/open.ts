@@ -107,11 +107,11 @@ function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Pro
   if (split.broken) return undefined;
   const read = schema.safeParse(split.values);
   if (read.success)
-    return { ...(read.data as object), file, body, at: split.at, whole: split.problems.length === 0 };
+    return { ...(read.data as object), file, body, placeAt: split.at, whole: split.problems.length === 0 };
   problems.push(...shapeProblems(read.error.issues, split, schema));
   const { values, at } = withoutWrong(split, read.error.issues);
   const again = schema.safeParse(values);
-  return again.success ? { ...(again.data as object), file, body, at, whole: false } : undefined;
+  return again.success ? { ...(again.data as object), file, body, placeAt: at, whole: false } : undefined;
 }
 
 const built = new Map<string, ReturnType<typeof buildSheets>>();

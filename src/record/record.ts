@@ -16,7 +16,7 @@ type Written = {
   file: string;
   body: Body;
   /** The place of a field of this file. Lines in lists carry their own `place` too. */
-  at: (path: Path) => Place;
+  placeAt: (path: Path) => Place;
   /** False when a field or a line of the file was wrong and is missing here. */
   whole: boolean;
 };

@@ -24,7 +24,7 @@ describe('a record that is right', () => {
     const [entry] = record?.entries ?? [];
     expect(entry?.hours?.[0]?.place).toEqual({ file: 'log/2025-03-03.md', line: 3, column: 5 });
     expect(entry?.bought?.[0]?.place).toEqual({ file: 'log/2025-03-03.md', line: 8, column: 5 });
-    expect(entry?.at(['hours', 0, 'time'])).toEqual({ file: 'log/2025-03-03.md', line: 6, column: 11 });
+    expect(entry?.placeAt(['hours', 0, 'time'])).toEqual({ file: 'log/2025-03-03.md', line: 6, column: 11 });
   });
 
   it('keeps a range, and one figure as certain', () => {
@@ -72,7 +72,7 @@ describe('a record with mistakes', () => {
     const { record } = openSmall({ 'log/2025-03-03.md': text });
     const [entry] = record?.entries ?? [];
     expect(entry?.hours?.map(({ time }) => time)).toEqual([210]);
-    expect(entry?.at(['hours', 0, 'time'])).toMatchObject({ line: 7 });
+    expect(entry?.placeAt(['hours', 0, 'time'])).toMatchObject({ line: 7 });
     expect(entry?.whole).toBe(false);
   });
 

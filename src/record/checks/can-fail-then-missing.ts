@@ -8,7 +8,7 @@ export const canFailThenMissing: Check = {
   severity: 'error',
   why: 'What an option can cost includes the option that follows when it fails.',
   run: ({ choices }) =>
-    choices.flatMap(({ options, at, whole }) => {
+    choices.flatMap(({ options, placeAt, whole }) => {
       if (!whole) return [];
       const names = options.map(({ option }) => option);
       return options.flatMap(({ option, 'can-fail': fails }, i) => {
@@ -16,7 +16,7 @@ export const canFailThenMissing: Check = {
         const others = names.filter((name) => name !== option);
         return [
           {
-            place: at(['options', i, 'can-fail', 'then']),
+            place: placeAt(['options', i, 'can-fail', 'then']),
             reason: `\`${option}\` falls back on \`${fails.then}\`, which is none of the options.`,
             mend: didYouMean(fails.then, others) ?? `Write ${named(others)}.`,
           },

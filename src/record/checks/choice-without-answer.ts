@@ -6,11 +6,11 @@ export const choiceWithoutAnswer: Check = {
   severity: 'warning',
   why: 'Work that waits for an answer stands still, and nobody is told.',
   run: ({ choices }, { today }) =>
-    choices.flatMap(({ 'needed-by': needed, decided, withdrawn, at }) => {
+    choices.flatMap(({ 'needed-by': needed, decided, withdrawn, placeAt }) => {
       if (needed === undefined || needed >= today || decided || withdrawn) return [];
       return [
         {
-          place: at(['needed-by']),
+          place: placeAt(['needed-by']),
           reason: `An answer was needed by ${needed}, and nothing is decided.`,
           mend: 'Write `decided`, or `withdrawn` with the reason, or a later `needed-by`.',
         },

@@ -8,10 +8,10 @@ export const decidedAndWithdrawn: Check = {
   run: ({ choices }) =>
     choices
       .filter(({ decided, withdrawn }) => decided && withdrawn)
-      .map(({ at }) => ({
-        place: at(['withdrawn']),
+      .map(({ placeAt }) => ({
+        place: placeAt(['withdrawn']),
         reason: 'This choice is decided and withdrawn as well.',
         mend: 'Keep the one that holds, and tell the other in the words below.',
-        related: [at(['decided'])],
+        related: [placeAt(['decided'])],
       })),
 };

@@ -6,16 +6,16 @@ export const decidedBeforeAsked: Check = {
   severity: 'error',
   why: 'An answer older than its question is a wrong date, and the history would tell it so.',
   run: ({ choices }) =>
-    choices.flatMap(({ asked, at, ...choice }) =>
+    choices.flatMap(({ asked, placeAt, ...choice }) =>
       (['decided', 'withdrawn'] as const).flatMap((key) => {
         const on = choice[key]?.on;
         if (on === undefined || on >= asked) return [];
         return [
           {
-            place: at([key, 'on']),
+            place: placeAt([key, 'on']),
             reason: `This choice was ${key} on ${on}, before it was asked on ${asked}.`,
             mend: 'Mend one of the two dates.',
-            related: [at(['asked'])],
+            related: [placeAt(['asked'])],
           },
         ];
       }),

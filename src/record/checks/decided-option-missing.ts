@@ -8,12 +8,12 @@ export const decidedOptionMissing: Check = {
   severity: 'error',
   why: 'A decision for an option that isn’t written down can’t be held against what it cost.',
   run: ({ choices }) =>
-    choices.flatMap(({ decided, options, at, whole }) => {
+    choices.flatMap(({ decided, options, placeAt, whole }) => {
       const names = options.map(({ option }) => option);
       if (!whole || !decided || names.includes(decided.option)) return [];
       return [
         {
-          place: at(['decided', 'option']),
+          place: placeAt(['decided', 'option']),
           reason: `\`${decided.option}\` is none of the options.`,
           mend: didYouMean(decided.option, names) ?? `Write ${named(names)}.`,
         },

@@ -6,15 +6,15 @@ export const decidedWithoutMark: Check = {
   severity: 'warning',
   why: 'A new part without a permanent mark passes for an old one as soon as its paint has aged.',
   run: ({ choices }) =>
-    choices.flatMap(({ options, decided, at }) =>
+    choices.flatMap(({ options, decided, placeAt }) =>
       options.flatMap(({ option, way, mark }, i) => {
         if (decided?.option !== option || mark !== undefined || !NEW.includes(way)) return [];
         return [
           {
-            place: at(['options', i, 'way']),
+            place: placeAt(['options', i, 'way']),
             reason: `\`${option}\` was decided on, a part that is new, and no \`mark\` is said.`,
             mend: 'Write what is stamped into it and where, such as `mark: NB 2025, stamped inside the flange`.',
-            related: [at(['decided', 'option'])],
+            related: [placeAt(['decided', 'option'])],
           },
         ];
       }),

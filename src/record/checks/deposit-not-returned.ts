@@ -23,14 +23,14 @@ export const depositNotReturned: Check = {
         left -= now;
       }
     }
-    return record.entries.flatMap(({ day, bought = [], at }) =>
+    return record.entries.flatMap(({ day, bought = [], placeAt }) =>
       bought.flatMap((line, i) => {
         const out = (line.deposit ?? 0) - (back.get(line) ?? 0);
         const days = daysBetween(day, until);
         if (out <= 0 || days <= DAYS) return [];
         return [
           {
-            place: at(['bought', i, 'deposit']),
+            place: placeAt(['bought', i, 'deposit']),
             reason: `${moneyText(out, record.currency)} of deposit for \`${line.what}\` is still out with \`${line.from}\` after ${days} days.`,
             mend: 'Ask for it; when it comes back, write it under `returned` with the same words and its `deposit`.',
           },

@@ -8,13 +8,13 @@ export const discountAbovePrice: Check = {
   severity: 'error',
   why: 'A vendor takes off a part of the price; more than the whole is a slip of the pen.',
   run: ({ entries, currency }) =>
-    entries.flatMap(({ bought = [], at }) =>
+    entries.flatMap(({ bought = [], placeAt }) =>
       bought.flatMap(({ price, count = '1', discount = 0 }, i) => {
         const whole = times(price, count);
         if (discount <= whole) return [];
         return [
           {
-            place: at(['bought', i, 'discount']),
+            place: placeAt(['bought', i, 'discount']),
             reason: `${moneyText(discount, currency)} is taken off ${moneyText(whole, currency)}.`,
             mend: 'Write as `price` what one costs before the discount.',
           },

@@ -12,6 +12,6 @@ export const entryAfterClosed: Check = {
         place: { file, line: 1, column: 1 },
         reason: `This entry is dated ${day}, and the record closes on ${car.closed}.`,
         mend: 'Mend the date of the file, or `closed` in car.md.',
-        related: [car.at(['closed'])],
+        related: [car.placeAt(['closed'])],
       })),
 };

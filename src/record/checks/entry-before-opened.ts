@@ -8,10 +8,10 @@ export const entryBeforeOpened: Check = {
   run: ({ car, entries }) =>
     entries
       .filter(({ day }) => day < car.opened)
-      .map(({ day, file, paid, at }) => ({
-        place: paid ? at(['paid', 0]) : { file, line: 1, column: 1 },
+      .map(({ day, file, paid, placeAt }) => ({
+        place: paid ? placeAt(['paid', 0]) : { file, line: 1, column: 1 },
         reason: `${paid ? 'This payment' : 'This entry'} is dated ${day}, and the record opens on ${car.opened}.`,
         mend: 'Mend the date of the file, or `opened` in car.md.',
-        related: [car.at(['opened'])],
+        related: [car.placeAt(['opened'])],
       })),
 };

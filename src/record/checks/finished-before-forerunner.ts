@@ -24,7 +24,7 @@ export const finishedBeforeForerunner: Check = {
             place: place(),
             reason: `\`${name}\` is finished, but \`${after}\`, which it waits for, ${when}.`,
             mend: `Write \`${after}\` under \`finished\` of the day it was done, or take it out of \`after\`.`,
-            related: [line.part.at(['planned', line.index, 'after', i])],
+            related: [line.part.placeAt(['planned', line.index, 'after', i])],
           },
         ];
       });

@@ -8,8 +8,8 @@ export type Finished = { name: string; day: Day; place: () => Place };
 
 /** Every line of `finished`, in order of days. */
 export function finishedLines({ entries }: CarRecord): Finished[] {
-  return entries.flatMap(({ finished = [], day, at }) =>
-    finished.map((name, i) => ({ name, day, place: () => at(['finished', i]) })),
+  return entries.flatMap(({ finished = [], day, placeAt }) =>
+    finished.map((name, i) => ({ name, day, place: () => placeAt(['finished', i]) })),
   );
 }
 

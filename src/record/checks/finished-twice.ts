@@ -11,7 +11,7 @@ export const finishedTwice: Check = {
     const lines = finishedLines(record);
     return twice(
       lines.map(({ name }) => name),
-      (i) => lines[i]?.place() ?? record.car.at([]),
+      (i) => lines[i]?.place() ?? record.car.placeAt([]),
       (name) => `\`${name}\` is finished already.`,
       'Keep the later one if it was done again, else the first.',
     );

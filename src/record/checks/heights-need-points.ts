@@ -6,7 +6,7 @@ export const heightsNeedPoints: Check = {
   severity: 'error',
   why: 'A plane is laid through three points or more, each of which says where it is.',
   run: ({ entries }) =>
-    entries.flatMap(({ measured = [], at }) =>
+    entries.flatMap(({ measured = [], placeAt }) =>
       measured.flatMap((reading, i) => {
         if (reading.kind !== 'heights') return [];
         const { points, corners } = reading;
@@ -19,13 +19,13 @@ export const heightsNeedPoints: Check = {
           : corners
             ? undefined
             : NONE;
-        const here = fault ? [{ place: at(['measured', i]), ...fault }] : [];
+        const here = fault ? [{ place: placeAt(['measured', i]), ...fault }] : [];
         const nowhere = (points ?? []).flatMap(({ x, y, mount }, j) =>
           (x && y) || (mount !== undefined && !x && !y)
             ? []
             : [
                 {
-                  place: at(['measured', i, 'points', j]),
+                  place: placeAt(['measured', i, 'points', j]),
                   reason: 'This height doesn’t say where it was read.',
                   mend: 'Write `x` and `y`, or the `mount`.',
                 },

@@ -10,7 +10,7 @@ export const idTwice: Check = {
     (['people', 'vendors'] as const).flatMap((list) =>
       twice(
         (shop[list] ?? []).map(({ id }) => id),
-        (i) => shop.at([list, i, 'id']),
+        (i) => shop.placeAt([list, i, 'id']),
         (id) => `\`${id}\` stands twice under \`${list}\`.`,
         'Give one of them another id.',
       ),

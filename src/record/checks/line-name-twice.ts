@@ -7,19 +7,19 @@ export const lineNameTwice: Check = {
   severity: 'error',
   why: 'Hours on a line that has a namesake can’t be told apart.',
   run: ({ parts, choices }) => [
-    ...parts.flatMap(({ planned = [], at }) =>
+    ...parts.flatMap(({ planned = [], placeAt }) =>
       twice(
         planned.map(({ line }) => line),
-        (i) => at(['planned', i, 'line']),
+        (i) => placeAt(['planned', i, 'line']),
         (name) => `Two planned lines of this part are named \`${name}\`.`,
         'Give one of them another name.',
       ),
     ),
-    ...choices.flatMap(({ options, at }) =>
+    ...choices.flatMap(({ options, placeAt }) =>
       options.flatMap(({ lines }, i) =>
         twice(
           lines.map(({ line }) => line),
-          (j) => at(['options', i, 'lines', j, 'line']),
+          (j) => placeAt(['options', i, 'lines', j, 'line']),
           (name) => `Two lines of this option are named \`${name}\`.`,
           'Give one of them another name.',
         ),

@@ -12,10 +12,10 @@ export const lineOfAnotherPart: Check = {
           if (part === undefined || !line?.includes('/') || line.startsWith(`${part}/`)) return [];
           return [
             {
-              place: entry.at([list, i, 'line']),
+              place: entry.placeAt([list, i, 'line']),
               reason: `\`${line}\` is a line of another part than \`${part}\`.`,
               mend: `Write \`part: ${line.slice(0, line.indexOf('/'))}\`, or a line of \`${part}\`.`,
-              related: [entry.at([list, i, 'part'])],
+              related: [entry.placeAt([list, i, 'part'])],
             },
           ];
         }),

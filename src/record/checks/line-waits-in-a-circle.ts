@@ -22,7 +22,7 @@ export const lineWaitsInACircle: Check = {
       const closing = (next.get(circle.at(-1) ?? '') ?? []).indexOf(circle[0] ?? '');
       return [
         {
-          place: last.part.at(['planned', last.index, 'after', closing]),
+          place: last.part.placeAt(['planned', last.index, 'after', closing]),
           reason: `These lines wait for each other in a circle: ${circleText(circle)}.`,
           mend: 'Take one of them out of the other’s `after`.',
         },

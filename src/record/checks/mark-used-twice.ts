@@ -7,12 +7,12 @@ export const markUsedTwice: Check = {
   severity: 'warning',
   why: 'Two things under one tag go back in the wrong place.',
   run: ({ car, entries }) => {
-    const tags = entries.flatMap(({ marks = [], at }) =>
-      marks.map(({ mark }, i) => ({ mark, place: () => at(['marks', i, 'mark']) })),
+    const tags = entries.flatMap(({ marks = [], placeAt }) =>
+      marks.map(({ mark }, i) => ({ mark, place: () => placeAt(['marks', i, 'mark']) })),
     );
     return twice(
       tags.map(({ mark }) => mark.trim().toLowerCase()),
-      (i) => tags[i]?.place() ?? car.at([]),
+      (i) => tags[i]?.place() ?? car.placeAt([]),
       (mark) => `The tag \`${mark.toUpperCase()}\` is on something already.`,
       'Give one of the two another tag.',
     );

@@ -6,19 +6,22 @@ export const mountName: Check = {
   severity: 'error',
   why: 'The body goes back on the stacks it came off, so every mount needs one name through the whole record.',
   run: ({ entries }) =>
-    entries.flatMap(({ pads = [], measured = [], at }) => [
-      ...pads.flatMap(({ mount }, i) => wrong(mount, () => at(['pads', i, 'mount']))),
+    entries.flatMap(({ pads = [], measured = [], placeAt }) => [
+      ...pads.flatMap(({ mount }, i) => wrong(mount, () => placeAt(['pads', i, 'mount']))),
       ...measured.flatMap((reading, i) =>
         reading.kind === 'heights'
           ? (reading.points ?? []).flatMap(({ mount }, j) =>
-              wrong(mount, () => at(['measured', i, 'points', j, 'mount'])),
+              wrong(mount, () => placeAt(['measured', i, 'points', j, 'mount'])),
             )
           : [],
       ),
     ]),
 };
 
-function wrong(mount: string | undefined, place: () => ReturnType<Parameters<Check['run']>[0]['car']['at']>) {
+function wrong(
+  mount: string | undefined,
+  place: () => ReturnType<Parameters<Check['run']>[0]['car']['placeAt']>,
+) {
   if (mount === undefined || /^[LR][1-9]\d?$/.test(mount)) return [];
   const turned = /^([lr])\s*-?\s*([1-9]\d?)$/i.exec(mount) ?? /^([1-9]\d?)\s*-?\s*([lr])$/i.exec(mount);
   const [side, number] = [

@@ -29,7 +29,7 @@ export const noRateForTheDay: Check = {
           place: line.place,
           reason: `No rate in shop.md covers \`${line.work}\` by \`${person}\` on ${entry.day}.`,
           mend: `Let a rule begin by then, such as \`- { from: ${entry.day}, rate: … }\`, or write \`no-charge\` with the reason.`,
-          related: [shop.at(['rates'])],
+          related: [shop.placeAt(['rates'])],
         });
       }
     }

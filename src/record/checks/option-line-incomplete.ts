@@ -7,11 +7,11 @@ export const optionLineIncomplete: Check = {
   severity: 'error',
   why: 'A line without hours or a price counts as nothing and makes its option look cheaper than it is.',
   run: ({ choices }) =>
-    choices.flatMap(({ options, at }) =>
+    choices.flatMap(({ options, placeAt }) =>
       options.flatMap(({ lines }, i) =>
         lines.flatMap((line, j) => {
           const fault = faultOf(line);
-          return fault ? [{ place: at(['options', i, 'lines', j]), ...fault }] : [];
+          return fault ? [{ place: placeAt(['options', i, 'lines', j]), ...fault }] : [];
         }),
       ),
     ),

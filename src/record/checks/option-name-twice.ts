@@ -7,10 +7,10 @@ export const optionNameTwice: Check = {
   severity: 'error',
   why: 'The decision names its option, so no two may share a name.',
   run: ({ choices }) =>
-    choices.flatMap(({ options, at }) =>
+    choices.flatMap(({ options, placeAt }) =>
       twice(
         options.map(({ option }) => option),
-        (i) => at(['options', i, 'option']),
+        (i) => placeAt(['options', i, 'option']),
         (name) => `Two options are named \`${name}\`.`,
         'Give one of them another name.',
       ),

@@ -15,7 +15,7 @@ export const orderOverdue: Check = {
       const late = daysBetween(order.expected, today);
       return [
         {
-          place: entry.at(['ordered', index, 'expected']),
+          place: entry.placeAt(['ordered', index, 'expected']),
           reason: `\`${order.what}\` from \`${order.from}\` was expected on ${order.expected}, ${late} ${late === 1 ? 'day' : 'days'} ago.`,
           mend: 'Ask the vendor; when it comes, write it under `received` with the same words.',
         },

@@ -9,9 +9,9 @@ export const pairWithoutPartner: Check = {
   why: 'Pictures of a pair stand side by side, which takes two.',
   run: ({ entries }) => {
     const pairs = Map.groupBy(
-      entries.flatMap(({ photos = [], at }) =>
+      entries.flatMap(({ photos = [], placeAt }) =>
         photos.flatMap(({ pair }, i) =>
-          pair === undefined ? [] : [{ pair, place: () => at(['photos', i, 'pair']) }],
+          pair === undefined ? [] : [{ pair, place: () => placeAt(['photos', i, 'pair']) }],
         ),
       ),
       ({ pair }) => pair,

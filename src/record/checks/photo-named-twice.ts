@@ -8,12 +8,15 @@ export const photoNamedTwice: Check = {
   severity: 'warning',
   why: 'One picture with two captions shows up twice, and one of the captions is meant for another.',
   run: ({ car, entries }) => {
-    const named = entries.flatMap(({ photos = [], day, at }) =>
-      photos.map(({ file }, i) => ({ path: photoPath(file, day), place: () => at(['photos', i, 'file']) })),
+    const named = entries.flatMap(({ photos = [], day, placeAt }) =>
+      photos.map(({ file }, i) => ({
+        path: photoPath(file, day),
+        place: () => placeAt(['photos', i, 'file']),
+      })),
     );
     return twice(
       named.map(({ path }) => path),
-      (i) => named[i]?.place() ?? car.at([]),
+      (i) => named[i]?.place() ?? car.placeAt([]),
       (path) => `\`${path}\` stands under \`photos\` already.`,
       'Take one of the two out, or mend the file name.',
     );

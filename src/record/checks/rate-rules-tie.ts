@@ -8,21 +8,21 @@ export const rateRulesTie: Check = {
   severity: 'error',
   why: 'Two rules that begin on one day and fit one hour equally leave open what it costs.',
   run: ({ shop }) => [
-    ...(['rates', 'pay'] as const).flatMap((list) => hourly(shop[list] ?? [], list, shop.at)),
+    ...(['rates', 'pay'] as const).flatMap((list) => hourly(shop[list] ?? [], list, shop.placeAt)),
     ...same(
       (shop.handling ?? []).map(({ from, kind }) => `${from} for \`${kind}\``),
       'handling',
-      shop.at,
+      shop.placeAt,
     ),
     ...same(
       (shop.materials ?? []).map(({ from }) => from),
       'materials',
-      shop.at,
+      shop.placeAt,
     ),
     ...same(
       (shop.tax ?? []).map(({ from, name, side }) => `${from} for \`${name}\`, ${side}`),
       'tax',
-      shop.at,
+      shop.placeAt,
     ),
   ],
 };
@@ -31,7 +31,7 @@ type Rule = { from: string; who?: string | undefined; work?: string | undefined 
 type At = (path: Path) => Place;
 
 /** A rule for a person and one for a kind of work tie, unless a rule for both stands above them. */
-function hourly(rules: readonly Rule[], list: string, at: At): Found[] {
+function hourly(rules: readonly Rule[], list: string, placeAt: At): Found[] {
   const words = rules.map(
     ({ from, who, work }) => `${from}${who ? ` for \`${who}\`` : ''}${work ? ` at \`${work}\`` : ''}`,
   );
@@ -50,16 +50,16 @@ function hourly(rules: readonly Rule[], list: string, at: At): Found[] {
       : (ofPeople.get(from) ?? [])
           .filter((person) => (both.get(`${person.who} ${work}`) ?? '9999') > from)
           .map((person) => ({
-            place: at([list, index]),
+            place: placeAt([list, index]),
             reason: `Two rules of \`${list}\` begin on ${from} and fit \`${work}\` by \`${person.who}\` equally.`,
             mend: `Add one for both: \`- { from: ${from}, rate: …, who: ${person.who}, work: ${work} }\`.`,
-            related: [at([list, person.index])],
+            related: [placeAt([list, person.index])],
           })),
   );
-  return [...same(words, list, at), ...crossed];
+  return [...same(words, list, placeAt), ...crossed];
 }
 
-function same(words: readonly string[], list: string, at: At): Found[] {
+function same(words: readonly string[], list: string, placeAt: At): Found[] {
   const first = new Map<string, number>();
   return words.flatMap((word, index) => {
     const before = first.get(word);
@@ -69,10 +69,10 @@ function same(words: readonly string[], list: string, at: At): Found[] {
     }
     return [
       {
-        place: at([list, index]),
+        place: placeAt([list, index]),
         reason: `Two rules of \`${list}\` begin on ${word}.`,
         mend: 'Take one of them out, or give it its own first day.',
-        related: [at([list, before])],
+        related: [placeAt([list, before])],
       },
     ];
   });

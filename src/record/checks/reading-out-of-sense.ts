@@ -14,11 +14,13 @@ export const readingOutOfSense: Check = {
   run: ({ entries }) =>
     entries.flatMap((entry) => [
       ...(entry.measured ?? []).flatMap((reading, i) => {
-        const at = (...path: Path) => entry.at(['measured', i, ...path]);
+        const at = (...path: Path) => entry.placeAt(['measured', i, ...path]);
         return [...belowZero(reading, at), ...tooMuch(reading, at)];
       }),
       ...(entry.pads ?? []).flatMap(({ stack }, i) =>
-        stack.flatMap(({ length }, j) => sheet(length, () => entry.at(['pads', i, 'stack', j]), 'A pad')),
+        stack.flatMap(({ length }, j) =>
+          sheet(length, () => entry.placeAt(['pads', i, 'stack', j]), 'A pad'),
+        ),
       ),
     ]),
 };

@@ -20,7 +20,7 @@ export const receivedNeverOrdered: Check = {
       const words = (ofVendor.get(line.from) ?? []).map(({ what }) => what);
       return [
         {
-          place: entry.at(['received', index, 'what']),
+          place: entry.placeAt(['received', index, 'what']),
           reason: `No open order of \`${line.what}\` from \`${line.from}\` stands before this.`,
           mend:
             didYouMean(line.what, words) ??

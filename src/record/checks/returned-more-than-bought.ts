@@ -24,7 +24,7 @@ export const returnedMoreThanBought: Check = {
         const what = key === 'price' ? 'what was bought' : 'the deposit';
         return [
           {
-            place: entry.at(['returned', index, key]),
+            place: entry.placeAt(['returned', index, key]),
             reason: `${moneyText(back, record.currency)} came back from \`${line.from}\` for \`${line.what}\`, and ${what} leaves ${moneyText(most, record.currency)} to come back.`,
             mend: 'Mend the amount, or name the `bill` that it was bought on.',
             related: of.slice(0, 3).map(({ place }) => place),

@@ -33,7 +33,7 @@ export const spendWithoutWord: Check = {
         place,
         reason: `${bill === undefined ? 'This bill' : `Bill \`${bill}\``} of \`${from}\` is ${moneyText(sum, currency)}, above ${moneyText(most, currency)}, and no \`agreed\` stands in the ${DAYS} days before.`,
         mend: 'Write the owner’s word under `agreed` of the day it was given, or name the `choice`.',
-        related: [car.at(['ask-above'])],
+        related: [car.placeAt(['ask-above'])],
       }));
   },
 };

@@ -39,7 +39,7 @@ function* ofBills(entry: Entry, rules: readonly TaxRule[], { currency }: CarReco
       // One minor unit is left to the vendor, who may round on the whole bill.
       if (Math.abs(tax - due) <= 1) continue;
       yield {
-        place: entry.at([kind, i, 'tax']),
+        place: entry.placeAt([kind, i, 'tax']),
         reason: `Tax of ${moneyText(tax, currency)} was billed, and the rules of the day make it ${moneyText(due, currency)}.`,
         mend: 'Look at the bill again; if it is right, the rule in shop.md may not be.',
         related: fitting.map(({ place }) => place),

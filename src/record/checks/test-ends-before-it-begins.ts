@@ -6,15 +6,15 @@ export const testEndsBeforeItBegins: Check = {
   severity: 'error',
   why: 'How long a tank has held is the point of the test.',
   run: ({ entries }) =>
-    entries.flatMap(({ tested = [], at }) =>
+    entries.flatMap(({ tested = [], placeAt }) =>
       tested.flatMap(({ since, until }, i) => {
         if (since === undefined || until === undefined || since <= until) return [];
         return [
           {
-            place: at(['tested', i, 'until']),
+            place: placeAt(['tested', i, 'until']),
             reason: `This test ends on ${until}, before it begins on ${since}.`,
             mend: 'Change the two dates round, or mend one.',
-            related: [at(['tested', i, 'since'])],
+            related: [placeAt(['tested', i, 'since'])],
           },
         ];
       }),

@@ -9,10 +9,10 @@ export type WrittenDay = { day: Day; what: string; place: () => Place };
 
 /** Days of entries and of fields. Days that lie ahead by their nature are left out: expected, needed by, rules. */
 export function* writtenDays({ car, parts, choices, entries }: CarRecord): Generator<WrittenDay> {
-  const field = (holder: { at: (path: Path) => Place }, path: Path, day: Day | undefined) =>
+  const field = (holder: { placeAt: (path: Path) => Place }, path: Path, day: Day | undefined) =>
     day === undefined
       ? []
-      : [{ day, what: `\`${String(path.at(-1))}\``, place: () => holder.at(path) } satisfies WrittenDay];
+      : [{ day, what: `\`${String(path.at(-1))}\``, place: () => holder.placeAt(path) } satisfies WrittenDay];
   yield* field(car, ['opened'], car.opened);
   yield* field(car, ['closed'], car.closed);
   for (const [i, { on }] of (car.agreed ?? []).entries()) yield* field(car, ['agreed', i, 'on'], on);
