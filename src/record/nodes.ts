@@ -65,6 +65,15 @@ export class Nodes {
         );
         continue;
       }
+      if (node.flow && (value === null || (isScalar(value) && value.value === null))) {
+        fail(
+          'front-matter',
+          key as Node,
+          `\`${name}\` stands alone between \`{\` and \`}\`: a comma there ends a value.`,
+          'Put quotes round an amount or a text with a comma: `"1,084.50"`; or take the key out.',
+        );
+        continue;
+      }
       if (isScalar(value) && value.value === null && this.cutByComment(value)) {
         fail(
           'front-matter',

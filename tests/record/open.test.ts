@@ -95,3 +95,10 @@ describe('a record with mistakes', () => {
     expect(found[0]).toMatch(/^parts\/cowl\.md:/);
   });
 });
+
+it('doesn’t let a comma in braces cut an amount in two', () => {
+  const text = SMALL['car.md'].replace('amount: 10000 }', 'amount: 10,000 }');
+  expect(said(openSmall({ 'car.md': text }))).toEqual([
+    'car.md:8:34 `000` stands alone between `{` and `}`: a comma there ends a value. Put quotes round an amount or a text with a comma: `"1,084.50"`; or take the key out.',
+  ]);
+});
