@@ -36,7 +36,6 @@ export type HoursLine = NonNullable<Entry['hours']>[number];
 export type BoughtLine = NonNullable<Entry['bought']>[number];
 export type OutsideLine = NonNullable<Entry['outside']>[number];
 export type ReturnedLine = NonNullable<Entry['returned']>[number];
-export type OrderLine = NonNullable<Entry['ordered']>[number];
 
 /** A text of the record as it came from the disk. `file` is relative to the record's folder, with `/`. */
 export type WrittenFile = { file: string; text: string };

@@ -1,6 +1,6 @@
 // Joins the site to the record: web pictures go out beside the pages, and `npm run dev` sees a saved log.
 import { copyFile, mkdir, readFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { basename, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
@@ -44,7 +44,7 @@ export function recordWatch(): AstroIntegration {
         const folder = recordFolder();
         server.watcher.add(folder);
         server.watcher.on('all', (_event, path) => {
-          if (!path.startsWith(folder)) return;
+          if (!path.startsWith(folder + sep)) return;
           stamped.ashframeStamp = {};
           server.moduleGraph.invalidateAll();
           server.ws.send({ type: 'full-reload' });

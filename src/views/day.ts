@@ -8,6 +8,8 @@ import { type Names, namesOf } from './names.ts';
 import { hoursRangeText, moneyRangeText } from './range-text.ts';
 import { readingText, thicknessText } from './readings.ts';
 
+export { dayTotals } from '../rollup/day-totals.ts';
+
 /** A plain table of a day: a caption, heads, rows of text. `shop` marks what never leaves the shop. */
 export type Aside = { caption: string; heads: string[]; rows: string[][]; shop?: true };
 

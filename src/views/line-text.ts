@@ -4,6 +4,8 @@ import { minutesText } from '../figures/hours.ts';
 import { placeText } from '../record/place.ts';
 import type { CostKind, CostLine } from '../rollup/cost-lines.ts';
 
+export type { CostLine };
+
 /** What a kind of line is called. */
 export const KIND: Record<CostKind, string> = {
   labour: 'Labor',

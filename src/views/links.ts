@@ -2,6 +2,8 @@
 // folder by double click as well as from a web host.
 import type { Grouping } from '../rollup/cost-lines.ts';
 
+export type { Grouping };
+
 export const page = {
   front: 'index.html',
   days: 'days.html',

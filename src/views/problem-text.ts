@@ -2,6 +2,8 @@
 import type { Counts } from '../record/open.ts';
 import { type Problem, placeText } from '../record/place.ts';
 
+export { placeText };
+
 /** `log/2025-04-16.md:7:11  error  Unexpected … Did you mean …? [rule]`, and the places it clashes with below. */
 export function problemText({ place, severity, reason, mend, rule, related }: Problem): string {
   const also = (related ?? []).map((other) => `\n    see ${placeText(other)}`).join('');

@@ -6,6 +6,8 @@ import rehypeStringify from 'rehype-stringify';
 import remarkRehype from 'remark-rehype';
 import { unified } from 'unified';
 
+export type { Body } from '../record/body.ts';
+
 const printer = unified().use(remarkRehype).use(rehypeSanitize).use(rehypeStringify).freeze();
 
 /** HTML of a parsed body. Pictures in prose are left out: they belong to the day's list, with words of their own. */

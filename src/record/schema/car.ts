@@ -1,7 +1,7 @@
 // car.md: the car, its owner, what was agreed.
 import { z } from 'zod';
 import { currencyOf } from '../../figures/currency.ts';
-import { type Fields, field, line, lines, readBy, sheet, value } from './fields.ts';
+import { type Fields, field, line, lines, readBy, sheet } from './fields.ts';
 
 export const carSheet = (f: Fields) =>
   sheet({
@@ -72,6 +72,3 @@ export const currency = () =>
       ? { ok: true, value: found }
       : { ok: false, expected: 'an ISO 4217 code in capitals, such as `USD` or `GBP`' };
   });
-
-/** The units, read apart and first, since a length without a unit depends on them. */
-export const units = () => value.oneOf(['inch', 'mm']);
