@@ -4,7 +4,6 @@ import { recordPhotos, recordWatch } from './src/site/integration.ts';
 export default defineConfig({
   srcDir: './src/site',
   cacheDir: './.cache/astro',
-  outDir: process.env.ASHFRAME_OUT || './dist',
   compressHTML: true,
   trailingSlash: 'ignore',
   build: { format: 'file' },

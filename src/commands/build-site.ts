@@ -1,11 +1,15 @@
 // Checks a record and builds its site.
-import { rm } from 'node:fs/promises';
+import { cp, mkdir, rename, rm } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
 import { build } from 'astro';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { problemsText } from '../views/problem-text.ts';
 
-/** Builds the site of the record. Errors stop it, after all of them are printed; false then. */
-export async function buildSite(): Promise<boolean> {
+/**
+ * Builds the site of the record into a folder. Errors stop it, after all of them are printed; false then. The
+ * site is made beside and put in place when it is whole, so that builds of several records don't meet.
+ */
+export async function buildSite(out = siteFolder()): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   const { problems, read } = await openFolder(recordFolder());
   console.log(problemsText(problems, read));
@@ -13,10 +17,14 @@ export async function buildSite(): Promise<boolean> {
     console.error('The site isn’t built while the record has errors.');
     return false;
   }
-  const out = siteFolder();
+  const making = join('.cache', `site-${process.pid}`);
+  await build({ root: '.', outDir: `./${making}`, cacheDir: `./${making}-astro`, logLevel: 'error' });
   await rm(out, { recursive: true, force: true });
-  await build({ root: '.', logLevel: 'error' });
-  console.log(`The site is in ${process.env.ASHFRAME_OUT || 'dist'}: open index.html in it.`);
+  await mkdir(dirname(resolve(out)), { recursive: true });
+  await rename(making, out).catch(() => cp(making, out, { recursive: true }));
+  await rm(making, { recursive: true, force: true });
+  await rm(`${making}-astro`, { recursive: true, force: true });
+  console.log(`The site is in ${out}: open index.html in it.`);
   return true;
 }
 

@@ -3,14 +3,21 @@ import { parseArgs } from 'node:util';
 import { buildSite } from './build-site.ts';
 
 async function build(): Promise<number> {
-  try {
-    const { values } = parseArgs({ options: { out: { type: 'string' } } });
-    if (values.out) process.env.ASHFRAME_OUT = values.out;
-  } catch {
+  const out = asked();
+  if (out === false) {
     console.error('Use: npm run build -- [--out folder].');
     return 2;
   }
-  return (await buildSite()) ? 0 : 1;
+  return (await buildSite(out)) ? 0 : 1;
+}
+
+/** The folder asked for, nothing when none was, or false for words that aren't understood. */
+function asked(): string | undefined | false {
+  try {
+    return parseArgs({ options: { out: { type: 'string' } } }).values.out;
+  } catch {
+    return false;
+  }
 }
 
 process.exitCode = await build();

@@ -19,8 +19,8 @@ const TYPES: Record<string, string> = {
 function serve(folder: string): Server {
   const root = resolve(folder);
   return createServer(async (request, response) => {
-    const asked = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
-    const path = resolve(join(root, asked.endsWith('/') ? `${asked}index.html` : asked));
+    const asked = pathOf(request.url ?? '/');
+    const path = resolve(join(root, asked?.endsWith('/') ? `${asked}index.html` : (asked ?? '..')));
     const there = path.startsWith(root + sep) && (await stat(path).catch(() => undefined))?.isFile();
     if (!there) {
       response
@@ -31,6 +31,15 @@ function serve(folder: string): Server {
     response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream' });
     createReadStream(path).pipe(response);
   });
+}
+
+/** The path asked for, or nothing when it isn't one. */
+function pathOf(url: string): string | undefined {
+  try {
+    return decodeURIComponent(new URL(url, 'http://localhost').pathname);
+  } catch {
+    return undefined;
+  }
 }
 
 function listen(server: Server, port: number, tries: number): void {

@@ -1,128 +1,26 @@
-// Chart configurations: which bars and lines, with their words. Figures come from the rollup; drawing is elsewhere.
-import type { ChartConfiguration } from 'chart.js';
-import type { Currency } from '../figures/currency.ts';
-import { monthText } from '../figures/days.ts';
-import { minutesText } from '../figures/hours.ts';
-import { moneyText } from '../figures/money-text.ts';
-import type { Rollup, Table } from '../rollup/cost-lines.ts';
+// Bars lying down, one a row, as a chart's configuration: the words stand at the bars. Drawing is elsewhere.
+import type { ChartConfiguration, Chart as Drawn } from 'chart.js';
 
 /** A chart ready to be drawn: the configuration, and its size in units for a desk or a phone. */
 export type Chart = { config: ChartConfiguration; width: number; height: number };
 
-const INK = '#1d1c18';
-const INK_2 = '#575246';
-const RULE = '#d3ccb9';
-const GREEN = '#1f4434';
-const FONT = 'Source Sans 3';
+/** One bar: its name, its length in any unit, and the figure in words. */
+export type BarRow = { label: string; value: number; text: string };
 
-/** Bars lying down, one a row, the amount written at the end of each. */
-export function barsOf(table: Table, value: 'charged' | 'minutes', currency: Currency, width: number): Chart {
-  const rows = table.rows.filter((row) => row[value] > 0).sort((a, b) => b[value] - a[value]);
-  const narrow = width < 500;
-  const size = narrow ? 13 : 15;
-  const text = value === 'charged' ? (amount: number) => moneyText(amount, currency) : minutesText;
-  return {
-    width,
-    height: rows.length * (narrow ? 44 : 30) + 12,
-    config: {
-      type: 'bar',
-      data: {
-        labels: rows.map(({ label }) => label),
-        datasets: [
-          { data: rows.map((row) => row[value]), backgroundColor: GREEN, barThickness: narrow ? 14 : 16 },
-        ],
-      },
-      options: {
-        ...STILL,
-        indexAxis: 'y' as const,
-        layout: { padding: { right: narrow ? 8 : 110, left: narrow ? 0 : 4 } },
-        scales: {
-          x: { display: false, beginAtZero: true },
-          y: {
-            grid: { display: false },
-            border: { display: false },
-            ticks: { display: !narrow, color: INK, font: { family: FONT, size } },
-          },
-        },
-      },
-      plugins: [
-        atBars(
-          rows.map((row) => text(row[value])),
-          rows.map(({ label }) => label),
-          narrow,
-          size,
-        ),
-      ],
-    },
-  };
-}
+/** Widths in units: a desk's column, and a phone's of 328 px, where a unit is a pixel. */
+export const WIDE = 720;
+export const NARROW = 328;
 
-/** Spent in each month as bars, and the running total as a line against what was agreed. */
-export function runningOf(rollup: Rollup, currency: Currency, width: number): Chart {
-  const narrow = width < 500;
-  const size = narrow ? 13 : 15;
-  const { months } = rollup;
-  const short = (month: string) => monthText(month).slice(0, 3);
-  return {
-    width,
-    height: narrow ? 260 : 400,
-    config: {
-      type: 'line',
-      data: {
-        labels: months.map(({ month }) => short(month)),
-        datasets: [
-          {
-            data: months.map(({ running }) => running),
-            borderColor: GREEN,
-            borderWidth: 2.5,
-            pointRadius: 2.5,
-            pointBackgroundColor: GREEN,
-          },
-          {
-            data: months.map(({ agreed }) => agreed),
-            borderColor: INK,
-            borderWidth: 1.5,
-            pointRadius: 0,
-            stepped: 'before' as const,
-          },
-        ],
-      },
-      options: {
-        ...STILL,
-        layout: { padding: { top: 24, right: narrow ? 10 : 24 } },
-        scales: {
-          x: {
-            grid: { display: false },
-            border: { color: INK_2 },
-            ticks: { color: INK_2, maxRotation: 0, autoSkip: true, font: { family: FONT, size } },
-          },
-          y: {
-            beginAtZero: true,
-            grid: { color: RULE },
-            border: { display: false },
-            ticks: {
-              color: INK_2,
-              maxTicksLimit: 6,
-              font: { family: FONT, size },
-              callback: (amount: number | string) => moneyText(Number(amount), currency).replace(/\.0+$/, ''),
-            },
-          },
-        },
-      },
-      plugins: [
-        atEnds(
-          [
-            `spent ${moneyText(rollup.total.charged, currency)}`,
-            `agreed ${moneyText(rollup.agreed, currency)}`,
-          ],
-          size,
-        ),
-      ],
-    },
-  };
-}
+export const INK = '#1d1c18';
+export const INK_2 = '#575246';
+export const RULE = '#d3ccb9';
+export const GREEN = '#1f4434';
+/** Thirteen units keep the words readable from 328 px to the width of a desk. */
+export const SIZE = 13;
+export const FONT = { family: 'Source Sans 3', size: SIZE };
 
-const STILL = {
+/** What no figure of a page does: move, answer to a pointer, carry a legend. */
+export const STILL = {
   animation: false as const,
   responsive: false,
   devicePixelRatio: 1,
@@ -130,45 +28,85 @@ const STILL = {
   plugins: { legend: { display: false }, tooltip: { enabled: false }, title: { display: false } },
 };
 
-/** Writes each amount behind its bar; on a phone the name stands above the bar and the amount beside it. */
-function atBars(amounts: string[], names: string[], narrow: boolean, size: number) {
+/** Bars in the order given. On a phone the name stands above its bar, at a desk before it. */
+export function barsOf(rows: readonly BarRow[], width: number): Chart {
+  const narrow = width < 500;
+  const thickness = narrow ? 12 : 14;
+  const longest = Math.max(0, ...rows.map(({ text }) => text.length));
   return {
-    id: 'at-bars',
-    afterDatasetsDraw: (chart: import('chart.js').Chart) => {
-      const { ctx, chartArea } = chart;
-      const bars = chart.getDatasetMeta(0).data;
-      ctx.fillStyle = INK;
-      ctx.textBaseline = 'middle';
-      bars.forEach((bar, i) => {
-        ctx.font = `${size}px "${FONT}"`;
-        ctx.textAlign = 'left';
-        const amount = amounts[i] ?? '';
-        if (!narrow) ctx.fillText(amount, bar.x + 8, bar.y);
-        else {
-          ctx.fillText(names[i] ?? '', chartArea.left, bar.y - 17);
-          ctx.textAlign = 'right';
-          ctx.fillText(amount, chartArea.right, bar.y - 17);
-        }
+    width,
+    height: rows.length * (narrow ? 40 : 24) + 8,
+    config: {
+      type: 'bar',
+      data: {
+        labels: rows.map(({ label }) => label),
+        datasets: [{ data: rows.map(({ value }) => value), backgroundColor: GREEN, barThickness: thickness }],
+      },
+      options: {
+        ...STILL,
+        indexAxis: 'y' as const,
+        layout: { padding: { left: 0, right: narrow ? 1 : 14 + longest * 7 } },
+        scales: {
+          x: { display: false, beginAtZero: true },
+          y: {
+            grid: { display: false },
+            border: { display: false },
+            afterFit: (axis) => {
+              if (narrow) axis.width = 0;
+            },
+            ticks: {
+              display: !narrow,
+              crossAlign: 'far',
+              autoSkip: false,
+              padding: 10,
+              color: INK,
+              font: FONT,
+            },
+          },
+        },
+      },
+      plugins: [narrow ? aboveBars(rows) : behindBars(rows)],
+    },
+  };
+}
+
+/** The figure behind the end of each bar; a bar below zero has it on the other side of the line. */
+function behindBars(rows: readonly BarRow[]) {
+  return {
+    id: 'behind-bars',
+    afterDatasetsDraw: (chart: Drawn) => {
+      const { ctx, scales } = chart;
+      const zero = scales.x?.getPixelForValue(0) ?? 0;
+      write(ctx, 'left');
+      chart.getDatasetMeta(0).data.forEach((bar, i) => {
+        ctx.fillText(rows[i]?.text ?? '', Math.max(bar.x, zero) + 8, bar.y);
       });
     },
   };
 }
 
-/** Writes what each line is at its last point. */
-function atEnds(texts: string[], size: number) {
+/** Name and figure above each bar. */
+function aboveBars(rows: readonly BarRow[]) {
   return {
-    id: 'at-ends',
-    afterDatasetsDraw: (chart: import('chart.js').Chart) => {
-      const { ctx } = chart;
-      texts.forEach((text, i) => {
-        const last = chart.getDatasetMeta(i).data.at(-1);
-        if (!last) return;
-        ctx.font = `${size}px "${FONT}"`;
-        ctx.fillStyle = INK;
-        ctx.textAlign = 'right';
-        ctx.textBaseline = i === 0 ? 'top' : 'bottom';
-        ctx.fillText(text, last.x, last.y + (i === 0 ? 14 : -8));
+    id: 'above-bars',
+    afterDatasetsDraw: (chart: Drawn) => {
+      const { ctx, chartArea } = chart;
+      chart.getDatasetMeta(0).data.forEach((bar, i) => {
+        const row = rows[i];
+        if (!row) return;
+        write(ctx, 'left');
+        ctx.fillText(row.label, chartArea.left, bar.y - 16);
+        write(ctx, 'right');
+        ctx.fillText(row.text, chartArea.right, bar.y - 16);
       });
     },
   };
+}
+
+/** Sets the pen for words at a bar. */
+function write(ctx: CanvasRenderingContext2D, align: 'left' | 'right'): void {
+  ctx.font = `${SIZE}px "${FONT.family}"`;
+  ctx.fillStyle = INK;
+  ctx.textBaseline = 'middle';
+  ctx.textAlign = align;
 }

@@ -1,22 +1,93 @@
-// The ledger of costs: tables that open to their lines, and the rules that were used.
-import { amountText } from '../figures/money-text.ts';
-import { shareText } from '../figures/shares.ts';
+// The ledger of costs: one table for each way of dividing them, each figure with the page of its lines.
+import { amountText, moneyText } from '../figures/money-text.ts';
 import type { CarRecord } from '../record/record.ts';
-import type { CostKind, Grouping, Rollup, Row, Table, Total } from '../rollup/cost-lines.ts';
+import type { CostKind, Grouping, Rollup, Row, Total } from '../rollup/cost-lines.ts';
+import { depositsSum } from '../rollup/deposits-sum.ts';
 import { timeText } from './day.ts';
 import { KIND, KINDS } from './line-text.ts';
-import { page } from './links.ts';
+import { aboutOf, page } from './links.ts';
+import { capital } from './parts.ts';
 
-/** A table ready to be printed: the row's name and page of lines, its hours, and an amount for each kind. */
-export type Ledger = {
-  title: string;
-  by: Grouping;
-  kinds: { kind: CostKind; name: string }[];
-  rows: { label: string; to: string; time: string; kinds: string[]; total: string; cost: string }[];
-  total: { time: string; kinds: string[]; total: string; cost: string };
+/** A figure of a table and the page and place of the lines behind it; no figure, no link. */
+export type Cell = { text: string; to?: string };
+
+/** What a row says. `about` is the page of the part or choice that the row is about. */
+export type LedgerRow = {
+  label: string;
+  about?: string;
+  time: Cell;
+  kinds: Cell[];
+  total: Cell;
+  cost: string;
 };
 
-const TITLES: Record<Grouping, string> = {
+/** A table ready to be printed; kinds in which nothing stands have no column. */
+export type Ledger = {
+  by: Grouping;
+  title: string;
+  head: string;
+  kinds: { kind: CostKind; name: string }[];
+  rows: LedgerRow[];
+  total: LedgerRow;
+};
+
+/** Spent against agreed, paid, and what vendors still hold, in one sentence each. */
+export function costLead(record: CarRecord, rollup: Rollup): string {
+  const money = (amount: number) => moneyText(amount, record.currency);
+  const agreed = rollup.agreed > 0 ? ` of the ${money(rollup.agreed)} agreed` : '';
+  const out = depositsSum(rollup);
+  return [
+    `${money(rollup.total.charged)} is spent${agreed}.`,
+    rollup.paid > 0 ? `${money(rollup.paid)} has been paid.` : 'Nothing has been paid yet.',
+    out > 0 ? `${money(out)} of deposits is still out.` : '',
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
+
+/** One way of dividing the costs. A division by kind has no columns of kinds. */
+export function ledgerOf(rollup: Rollup, by: Grouping, record: CarRecord): Ledger {
+  const table = rollup.tables[by];
+  const kinds = by === 'kind' ? [] : KINDS.filter((kind) => (table.total.kinds[kind]?.lines.length ?? 0) > 0);
+  const opens = (kind: CostKind) => page.lines('kind', kind);
+  return {
+    by,
+    title: `${TITLE[by]}, in ${record.currency.code}`,
+    head: HEAD[by],
+    kinds: kinds.map((kind) => ({ kind, name: COLUMN[kind] })),
+    rows: table.rows.map((row) => {
+      const to = page.lines(by, row.key);
+      return {
+        ...rowOf(row, kinds, record, (kind) => `${to}#${kind}`, to),
+        label: by === 'work' ? capital(row.label) : row.label,
+        ...aboutOf(by, row.key, record),
+      };
+    }),
+    total: { ...rowOf(table.total, kinds, record, opens, undefined), label: 'All' },
+  };
+}
+
+/** The cells of a row; `opens` says where the lines of a kind are, `to` where all of them are. */
+function rowOf(
+  row: Total & Pick<Row, 'kinds'>,
+  kinds: readonly CostKind[],
+  { currency }: CarRecord,
+  opens: (kind: CostKind) => string,
+  to: string | undefined,
+): Omit<LedgerRow, 'label' | 'about'> {
+  const cell = (text: string, at: string | undefined): Cell =>
+    text === '' || at === undefined ? { text } : { text, to: at };
+  const figure = (kind: CostKind) =>
+    row.kinds[kind] ? cell(amountText(row.kinds[kind].charged, currency), opens(kind)) : { text: '' };
+  return {
+    time: cell(timeText(row.minutes), row.kinds.labour ? opens('labour') : undefined),
+    kinds: kinds.map(figure),
+    total: cell(amountText(row.charged, currency), to),
+    cost: amountText(row.cost, currency),
+  };
+}
+
+const TITLE: Record<Grouping, string> = {
   part: 'By part',
   group: 'By group',
   kind: 'By kind',
@@ -27,41 +98,22 @@ const TITLES: Record<Grouping, string> = {
   choice: 'By choice',
 };
 
-/** One way of dividing the costs; kinds in which nothing stands have no column. */
-export function ledgerOf(rollup: Rollup, by: Grouping, record: CarRecord): Ledger {
-  const table: Table = rollup.tables[by];
-  const kinds = KINDS.filter((kind) => (table.total.kinds[kind]?.lines.length ?? 0) > 0);
-  const cells = (row: Total & { kinds: Row['kinds'] }) => ({
-    time: timeText(row.minutes),
-    kinds: kinds.map((kind) => figure(row.kinds[kind], record)),
-    total: amountText(row.charged, record.currency),
-    cost: amountText(row.cost, record.currency),
-  });
-  return {
-    title: TITLES[by],
-    by,
-    kinds: kinds.map((kind) => ({ kind, name: KIND[kind] })),
-    rows: table.rows.map((row) => ({ label: row.label, to: page.lines(by, row.key), ...cells(row) })),
-    total: cells(table.total),
-  };
-}
+const HEAD: Record<Grouping, string> = {
+  part: 'Part',
+  group: 'Group',
+  kind: 'Kind',
+  work: 'Work',
+  person: 'Person',
+  vendor: 'Vendor',
+  month: 'Month',
+  choice: 'Choice',
+};
 
-function figure(total: Total | undefined, record: CarRecord): string {
-  return total && total.lines.length > 0 ? amountText(total.charged, record.currency) : '';
-}
-
-/** The rules of the shop in words: tax, handling, materials, step. */
-export function rulesInUse({ shop }: CarRecord): string[] {
-  return [
-    ...(shop.tax ?? []).map(
-      ({ name, rate, side, on, from, by, rounding }) =>
-        `${name}, ${shareText(rate)} from ${from}, ${side === 'paid' ? 'paid by the shop to vendors' : 'charged to the owner'} on ${on.join(', ').replace('labour', 'labor')}, rounded ${ROUNDED[rounding ?? 'half-up']} ${by === 'line' ? 'on each line' : side === 'paid' ? 'once a bill' : 'once on the statement’s sum'}.`,
-    ),
-    ...(shop.handling ?? []).map(
-      ({ kind, share, from }) =>
-        `Handling of ${shareText(share)} on ${kind === 'bought' ? 'bought things' : 'outside work'} from ${from}.`,
-    ),
-  ];
-}
-
-const ROUNDED = { 'half-up': 'half up', 'half-even': 'half to even', down: 'down' };
+/** Kinds in the few letters that the head of a column has. */
+const COLUMN: Record<CostKind, string> = {
+  ...KIND,
+  outside: 'Outside',
+  'paid-tax': 'Tax paid',
+  deposit: 'Deposits',
+  materials: 'Materials',
+};

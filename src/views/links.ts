@@ -1,5 +1,6 @@
 // Where each page lies, and links between pages: relative, with file names, so that the site opens from a
 // folder by double click as well as from a web host.
+import type { CarRecord } from '../record/record.ts';
 import type { Grouping } from '../rollup/cost-lines.ts';
 
 export type { Grouping };
@@ -18,9 +19,33 @@ export const page = {
   problems: 'problems.html',
 };
 
-/** A row's key as a file name: lines that belong to none stand under `none`. */
+/** A row's key as a file name, another for each key: lines that belong to none stand under `none`. */
 export function lineKey(key: string | undefined): string {
-  return key === undefined ? 'none' : key.toLowerCase().replace(/[^a-z0-9-]+/g, '-');
+  if (key === undefined) return 'none';
+  const name = key
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}-]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  const asRead = name.replaceAll('-', ' ').replace(/^./u, (first) => first.toUpperCase());
+  return name !== 'none' && (key === name || key === asRead) ? name : `${name}-${signOf(key)}`;
+}
+
+/** A short sign for a text, so that names that differ in a capital or a comma don't share a file. */
+function signOf(text: string): string {
+  let sign = 5381;
+  for (const letter of text) sign = (Math.imul(sign, 33) ^ (letter.codePointAt(0) ?? 0)) >>> 0;
+  return sign.toString(36);
+}
+
+/** The page that a row is about, where it has one: that of its part or its choice. */
+export function aboutOf(
+  by: Grouping,
+  key: string | undefined,
+  { parts, choices }: CarRecord,
+): { about?: string } {
+  if (by === 'part' && parts.some(({ id }) => id === key)) return { about: page.part(key ?? '') };
+  if (by === 'choice' && choices.some(({ id }) => id === key)) return { about: page.choice(key ?? '') };
+  return {};
 }
 
 /** The link from one page to another, or to a file beside the pages. */

@@ -10,6 +10,8 @@ export type Photos = ReadonlyMap<string, WebPhoto>;
 
 /** A picture with its words and the day it belongs to. */
 export type Shot = WebPhoto & {
+  /** Width over height, for rows of even height. */
+  ratio: number;
   caption: string;
   alt: string;
   day: string;
@@ -27,6 +29,7 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
     return [
       {
         ...web,
+        ratio: web.width / web.height,
         caption: caption ?? '',
         alt: alt ?? caption ?? '',
         day: entry.day,

@@ -28,7 +28,11 @@ export function troubles(page: Page, within: string): string[] {
     if (message.type() === 'error') found.push(`${page.url()} says ${message.text()}`);
   });
   page.on('pageerror', (error) => found.push(`${page.url()} throws ${error.message}`));
-  page.on('requestfailed', (request) => found.push(`${page.url()} lacks ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // A font or a lazy picture still on its way when the next page opens is given up, not missing.
+    const why = request.failure()?.errorText;
+    if (why !== 'net::ERR_ABORTED') found.push(`${page.url()} lacks ${request.url()} (${why})`);
+  });
   page.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(within) && !url.startsWith('data:')) found.push(`${page.url()} asks for ${url}`);

@@ -23,18 +23,18 @@ it('npm run dev shows what is saved, and a mistake with its place, without a res
   }
   const address = await serve('dev', { RECORD: folder });
   const page = await browser.newPage();
-  await page.goto(new URL('log/2025-03-03.html', address).href);
+  await page.goto(new URL('day/2025-03-03.html', address).href);
   await page.getByText('Stripped it.').waitFor();
 
   const right = await readFile(join(folder, DAY), 'utf8');
   await writeFile(join(folder, DAY), right.replace('Stripped it.', 'Stripped it to bright metal.'));
-  await page.getByText('Stripped it to bright metal.').waitFor({ timeout: 10_000 });
+  await page.getByText('Stripped it to bright metal.').waitFor({ timeout: 40_000 });
 
   await writeFile(join(folder, DAY), right.replace('3h 30m', '3.5x'));
-  await page.getByText(`${DAY}:6:11`).first().waitFor({ timeout: 10_000 });
+  await page.getByText(`${DAY}:6:11`).first().waitFor({ timeout: 40_000 });
   expect(await page.locator('body').textContent()).toContain('Unexpected `3.5x`');
 
   await writeFile(join(folder, DAY), right);
-  await page.getByText('Stripped it.').waitFor({ timeout: 10_000 });
+  await page.getByText('Stripped it.').waitFor({ timeout: 40_000 });
   expect(await page.locator('body').textContent()).not.toContain('Unexpected');
 }, 120_000);

@@ -28,7 +28,9 @@ const read = (page: Page) =>
     headings: document.querySelectorAll('h1').length,
     lang: document.documentElement.lang,
     title: document.title,
-    links: [...document.querySelectorAll<HTMLAnchorElement>('a[href]')].map(({ href }) => href),
+    links: [...document.querySelectorAll('a[href]')].map(
+      (link) => new URL(link.getAttribute('href') ?? '', document.baseURI).href,
+    ),
     ids: [...document.querySelectorAll('[id]')].map(({ id }) => id),
   }));
 

@@ -5,7 +5,7 @@ import { onTestFinished } from 'vitest';
 
 /** Starts `npm run <name>` on a record and resolves to the address that it prints. */
 export function serve(name: string, env: Record<string, string> = {}): Promise<string> {
-  const child = spawn('npm', ['run', name], { detached: true, env: { ...process.env, ...env } });
+  const child = spawn('npm', ['run', name], { detached: true, env: { ...withoutVitest(), ...env } });
   const over = new Promise<void>((done) => child.once('exit', () => done()));
   onTestFinished(async () => {
     // npm starts the command as a child of its own, so the whole group is ended.
@@ -23,4 +23,10 @@ export function serve(name: string, env: Record<string, string> = {}): Promise<s
     child.stderr.on('data', hear);
     child.once('exit', (code) => failed(new Error(`npm run ${name} ended with ${code}.\n${said}`)));
   });
+}
+
+/** The environment as a person has it: the test runner's own words in it would change how pages are served. */
+function withoutVitest(): NodeJS.ProcessEnv {
+  const own = /^(VITEST.*|NODE_ENV|TEST|MODE|DEV|PROD|SSR|BASE_URL)$/;
+  return Object.fromEntries(Object.entries(process.env).filter(([name]) => !own.test(name)));
 }

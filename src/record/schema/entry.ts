@@ -186,7 +186,7 @@ export const entrySheet = (f: Fields) => {
         }),
       ).optional(),
       'Tests made.',
-      '[{ what: Fuel tank, filled, result: holds }]',
+      '[{ what: "Fuel tank, filled", result: holds }]',
     ),
     photos: field(
       lines(

@@ -1,0 +1,142 @@
+// What a part's page tells beside its planned work: fabric, sums by kind, days, choices, readings, marks.
+import { amountText } from '../figures/money-text.ts';
+import { mentions } from '../record/mentions.ts';
+import type { CarRecord, Choice, Part } from '../record/record.ts';
+import { byEntry } from '../rollup/by-entry.ts';
+import type { Rollup, Row, Total } from '../rollup/cost-lines.ts';
+import { datedText } from './dated.ts';
+import { timeText, workersOf } from './day.ts';
+import { fromLines, KIND, KINDS } from './line-text.ts';
+import { page } from './links.ts';
+import { words } from './parts.ts';
+import { firstWords } from './prose.ts';
+import { readingText } from './readings.ts';
+
+/** What the part is made of now: the newest word of the log, else of a decided choice, else of its own page. */
+export function fabricNow(part: Part, record: CarRecord): string | undefined {
+  const logged = record.entries.flatMap(({ fabric = [] }) => fabric).filter((line) => line.part === part.id);
+  const last = logged.at(-1);
+  if (last) return words(last.now) + (last.note ? ` (${last.note})` : '');
+  const chosen = choicesOf(part, record)
+    .filter(({ decided }) => decided)
+    .sort((a, b) => ((a.decided?.on ?? '') < (b.decided?.on ?? '') ? -1 : 1))
+    .flatMap(({ decided, options }) => {
+      const way = options.find(({ option }) => option === decided?.option)?.way;
+      return way && MADE[way] ? [MADE[way]] : [];
+    });
+  return chosen.at(-1) ?? (part['fabric-now'] ? words(part['fabric-now']) : undefined);
+}
+
+const MADE: Partial<Record<string, string>> = {
+  repair: 'original, repaired',
+  reproduction: 'reproduction',
+  'used-original': 'period part',
+  'new-made': 'new made',
+};
+
+/** The choices that a part is in. */
+export function choicesOf(part: Part, record: CarRecord): Choice[] {
+  return record.choices.filter((choice) => choice.part.includes(part.id));
+}
+
+/** What something has taken so far, a row for each kind, each with its lines. */
+export type KindSums = {
+  rows: { name: string; time: string; charged: string; from: string; to: string }[];
+  time: string;
+  charged: string;
+  from: string;
+  to: string;
+};
+
+/** Hours and money by kind; nothing for a row without a line. */
+export function kindSums(
+  by: 'part' | 'choice',
+  row: Row | undefined,
+  record: CarRecord,
+): KindSums | undefined {
+  if (!row || row.lines.length === 0) return undefined;
+  const to = page.lines(by, row.key);
+  const cells = (total: Total) => ({
+    time: timeText(total.minutes),
+    charged: amountText(total.charged, record.currency),
+    from: fromLines(total.lines.length),
+  });
+  return {
+    rows: KINDS.flatMap((kind) => {
+      const total = row.kinds[kind];
+      return total ? [{ name: KIND[kind], ...cells(total), to: `${to}#${kind}` }] : [];
+    }),
+    ...cells(row),
+    to,
+  };
+}
+
+/** One entry that names the part, with what it took of the part that day. */
+export type PartDay = {
+  day: string;
+  page: string;
+  who: string;
+  words: string;
+  time: string;
+  charged: string;
+};
+
+/** Every entry that names the part or a planned line of it, whether or not it cost anything. */
+export function daysOfPart(part: Part, record: CarRecord, rollup: Rollup): PartDay[] {
+  const named = new Set(
+    mentions(record)
+      .filter(
+        ({ refers, name }) =>
+          (refers === 'part' && name === part.id) || (refers === 'line' && name.startsWith(`${part.id}/`)),
+      )
+      .map(({ entry }) => entry),
+  );
+  const row = rollup.tables.part.rows.find(({ key }) => key === part.id);
+  const totals = byEntry(row?.lines ?? []);
+  return record.entries
+    .filter((entry) => named.has(entry))
+    .map((entry) => {
+      const total = totals.get(entry.id);
+      return {
+        day: datedText(entry.day),
+        page: page.day(entry.id),
+        who: workersOf(entry, record).join(', '),
+        words: firstWords(entry.body.tree),
+        time: timeText(total?.minutes ?? 0),
+        charged: total ? amountText(total.charged, record.currency) : '',
+      };
+    });
+}
+
+/** Readings taken on a part, oldest first. */
+export function readingsOfPart(part: Part, record: CarRecord) {
+  return record.entries.flatMap((entry) =>
+    (entry.measured ?? [])
+      .filter((reading) => reading.part === part.id)
+      .map((reading) => ({
+        day: datedText(entry.day),
+        page: page.day(entry.id),
+        kind: reading.kind,
+        state: reading.state,
+        text: readingText(reading, record.units),
+        note: reading.note ?? '',
+      })),
+  );
+}
+
+/** Tags of what came off a part. */
+export function marksOfPart(part: Part, record: CarRecord) {
+  return record.entries.flatMap((entry) =>
+    (entry.marks ?? [])
+      .filter((mark) => mark.part === part.id)
+      .map(({ mark, what, count, kept, as, 'from-where': where }) => ({
+        mark,
+        what: count === undefined ? what : `${what} (${count})`,
+        where: where ?? '',
+        kept: kept ?? '',
+        as,
+        day: datedText(entry.day),
+        page: page.day(entry.id),
+      })),
+  );
+}

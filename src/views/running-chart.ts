@@ -1,0 +1,106 @@
+// The running total against what was agreed, month by month, as a chart's configuration.
+import type { Chart as Drawn } from 'chart.js';
+import type { Currency } from '../figures/currency.ts';
+import { monthText } from '../figures/days.ts';
+import { moneyText } from '../figures/money-text.ts';
+import type { Rollup } from '../rollup/cost-lines.ts';
+import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './charts.ts';
+
+/** A green line for what was spent, an ink step for what was agreed, each named at its end. */
+export function runningOf({ months, total, agreed }: Rollup, currency: Currency, width: number): Chart {
+  const narrow = width < 500;
+  const whole = (amount: number) => moneyText(amount, currency).replace(/\.0+$/, '');
+  const spent = {
+    data: months.map(({ running }) => running),
+    borderColor: GREEN,
+    borderWidth: 2.5,
+    pointRadius: narrow ? 2 : 2.5,
+    pointBackgroundColor: GREEN,
+  };
+  const step = {
+    data: months.map((month) => month.agreed),
+    borderColor: INK,
+    borderWidth: 1.5,
+    pointRadius: 0,
+    stepped: 'before' as const,
+  };
+  const words = [`spent ${moneyText(total.charged, currency)}`, `agreed ${whole(agreed)}`];
+  return {
+    width,
+    height: narrow ? 250 : 330,
+    config: {
+      type: 'line',
+      data: {
+        labels: months.map(({ month }, i) => tick(month, i)),
+        datasets: agreed > 0 ? [spent, step] : [spent],
+      },
+      options: {
+        ...STILL,
+        layout: { padding: { top: 22, right: narrow ? 12 : 16 } },
+        scales: {
+          x: {
+            grid: { display: false },
+            border: { color: INK_2 },
+            ticks: { color: INK_2, maxRotation: 0, autoSkip: true, autoSkipPadding: 6, font: FONT },
+          },
+          y: {
+            beginAtZero: true,
+            grid: { color: RULE },
+            border: { display: false },
+            ticks: {
+              color: INK_2,
+              maxTicksLimit: 6,
+              font: FONT,
+              callback: (amount: number | string) => whole(Number(amount)),
+            },
+          },
+        },
+      },
+      plugins: [atEnds(words)],
+    },
+  };
+}
+
+/** `Feb`, with the year below the first month and each January. */
+function tick(month: string, i: number): string | string[] {
+  const name = monthText(month).slice(0, 3);
+  return i === 0 || month.endsWith('-01') ? [name, month.slice(0, 4)] : name;
+}
+
+type At = { x: number; y: number };
+
+/** Names each line at its last point: the upper one above it, the lower one below, clear of the line. */
+function atEnds(words: readonly string[]) {
+  return {
+    id: 'at-ends',
+    afterDatasetsDraw: (chart: Drawn) => {
+      const { ctx } = chart;
+      const lines = chart.data.datasets.map((_, i) =>
+        chart.getDatasetMeta(i).data.map(({ x, y }) => ({ x, y })),
+      );
+      const end = (line: readonly At[] | undefined) => line?.at(-1)?.y ?? 0;
+      ctx.font = `600 ${SIZE}px "${FONT.family}"`;
+      ctx.fillStyle = INK;
+      ctx.textAlign = 'right';
+      ctx.textBaseline = 'alphabetic';
+      lines.forEach((line, i) => {
+        const last = line.at(-1);
+        const text = words[i] ?? '';
+        if (!last) return;
+        const upper = lines.length > 1 && end(line) <= end(lines[1 - i]);
+        const near = beside(line, last.x - ctx.measureText(text).width - 4);
+        ctx.fillText(text, last.x, upper ? Math.min(...near) - 8 : Math.max(...near) + SIZE + 6);
+      });
+    },
+  };
+}
+
+/** Heights of a line from `x` to its end. */
+function beside(line: readonly At[], x: number): number[] {
+  const after = line.filter((point) => point.x >= x);
+  const before = line.filter((point) => point.x < x).at(-1);
+  const next = after[0];
+  if (!before || !next) return after.map(({ y }) => y);
+  const there = before.y + ((x - before.x) / (next.x - before.x)) * (next.y - before.y);
+  return [there, ...after.map(({ y }) => y)];
+}
