@@ -24,8 +24,20 @@ export function chartSvg({ config, width, height }: Chart, title: string, id: st
   const svg = canvas.getContent().toString();
   chart.destroy();
   const inner = svg.slice(svg.indexOf('>', svg.indexOf('<svg')) + 1, svg.lastIndexOf('</svg>'));
-  const shapes = inner.replaceAll(/<rect fill-opacity="0"[^>]*\/>/g, '').replaceAll(/\s*\n\s*/g, '');
+  const shapes = inner
+    .replaceAll(/<rect fill-opacity="0"[^>]*\/>/g, '')
+    .replaceAll(/\s*\n\s*/g, '')
+    .replaceAll(/\bcl_([0-9a-f]+)\b/g, clipOf(id));
   return `<svg viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${id}"><title id="${id}">${escaped(title)}</title>${shapes}${words.join('')}</svg>`;
+}
+
+/** Names clips after the chart: the canvas counts them on from chart to chart. */
+function clipOf(id: string): (written: string) => string {
+  const seen: string[] = [];
+  return (written) => {
+    if (!seen.includes(written)) seen.push(written);
+    return `${id}-clip-${seen.indexOf(written)}`;
+  };
 }
 
 const ANCHOR: Record<string, string> = {

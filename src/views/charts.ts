@@ -17,7 +17,8 @@ export const RULE = '#d3ccb9';
 export const GREEN = '#1f4434';
 /** Thirteen units keep the words readable from 328 px to the width of a desk. */
 export const SIZE = 13;
-export const FONT = { family: 'Source Sans 3', size: SIZE };
+/** The family is quoted: a name with a number in it is no family without. */
+export const FONT = { family: '"Source Sans 3"', size: SIZE };
 
 /** What no figure of a page does: move, answer to a pointer, carry a legend. */
 export const STILL = {
@@ -105,7 +106,7 @@ function aboveBars(rows: readonly BarRow[]) {
 
 /** Sets the pen for words at a bar. */
 function write(ctx: CanvasRenderingContext2D, align: 'left' | 'right'): void {
-  ctx.font = `${SIZE}px "${FONT.family}"`;
+  ctx.font = `${SIZE}px ${FONT.family}`;
   ctx.fillStyle = INK;
   ctx.textBaseline = 'middle';
   ctx.textAlign = align;

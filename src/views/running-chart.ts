@@ -79,7 +79,7 @@ function atEnds(words: readonly string[]) {
         chart.getDatasetMeta(i).data.map(({ x, y }) => ({ x, y })),
       );
       const end = (line: readonly At[] | undefined) => line?.at(-1)?.y ?? 0;
-      ctx.font = `600 ${SIZE}px "${FONT.family}"`;
+      ctx.font = `600 ${SIZE}px ${FONT.family}`;
       ctx.fillStyle = INK;
       ctx.textAlign = 'right';
       ctx.textBaseline = 'alphabetic';
