@@ -107,11 +107,27 @@ function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Pro
   if (split.broken) return undefined;
   const read = schema.safeParse(split.values);
   if (read.success)
-    return { ...(read.data as object), file, body, placeAt: split.at, whole: split.problems.length === 0 };
+    return {
+      ...(read.data as object),
+      file,
+      body,
+      placeAt: split.at,
+      ...wrongIn(split.problems.length > 0 ? [[]] : []),
+    };
   problems.push(...shapeProblems(read.error.issues, split, schema));
   const { values, at } = withoutWrong(split, read.error.issues);
   const again = schema.safeParse(values);
-  return again.success ? { ...(again.data as object), file, body, placeAt: at, whole: false } : undefined;
+  const wrong = wrongIn([
+    ...(split.problems.length > 0 ? [[]] : []),
+    ...read.error.issues.map(({ path }) => path),
+  ]);
+  return again.success ? { ...(again.data as object), file, body, placeAt: at, ...wrong } : undefined;
+}
+
+/** Which top-level fields something was wrong in; a wrong place that isn't inside one may touch them all. */
+function wrongIn(paths: readonly PropertyKey[][]): { whole: boolean; sure: (field: string) => boolean } {
+  const wrong = new Set(paths.map(([field]) => field));
+  return { whole: paths.length === 0, sure: (field) => !wrong.has(undefined) && !wrong.has(field) };
 }
 
 const built = new Map<string, ReturnType<typeof buildSheets>>();

@@ -19,6 +19,8 @@ type Written = {
   placeAt: (path: Path) => Place;
   /** False when a field or a line of the file was wrong and is missing here. */
   whole: boolean;
+  /** True of a top-level field in which nothing was wrong, so that what it lists is all there is. */
+  sure: (field: string) => boolean;
 };
 
 export type Car = CarSheet & Written;

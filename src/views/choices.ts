@@ -1,7 +1,6 @@
 // Choices: the question, where it stands, who decided and why. No comparison is drawn here.
 import type { CarRecord, Choice, Option } from '../record/record.ts';
 import { datedText } from './dated.ts';
-import { namesOf } from './names.ts';
 import { capital, words } from './parts.ts';
 
 /** `decided June 11, 2025: Repair the original`, `open, needed by December 5, 2025`, `withdrawn July 1, 2025`. */
@@ -39,11 +38,10 @@ export type ChoiceItem = {
 
 /** Open choices first by the day they are needed, then decided and withdrawn, the newest first. */
 export function choiceGroups(record: CarRecord): { title: string; none: string; items: ChoiceItem[] }[] {
-  const names = namesOf(record);
   const item = (choice: Choice): ChoiceItem => ({
     choice,
     state: choiceState(choice),
-    parts: choice.part.map((id) => ({ id, name: names.part(id) })),
+    parts: record.parts.filter(({ id }) => choice.part.includes(id)).map(({ id, name }) => ({ id, name })),
     options: choice.options.map(optionName),
     reason: choice.withdrawn?.reason ?? choice.decided?.reason ?? '',
   });

@@ -51,6 +51,7 @@ async function spoil(folder: string, { file, right, wrong }: Mistake): Promise<n
 
 const check = async (words: readonly string[], folder?: string) => {
   const ended = await npmRun('check', ['--json', ...words], folder);
+  expect(ended.err).toBe('');
   const said = JSON.parse(ended.out) as { problems: Problem[]; read: Record<string, number> };
   const errors = said.problems.filter(({ severity }) => severity === 'error');
   const warnings = said.problems.filter(({ severity }) => severity === 'warning').map(problemText);

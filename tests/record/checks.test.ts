@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { checks } from '../../src/record/checks/index.ts';
-import { openRecord } from '../../src/record/open.ts';
 import { openSmall, SMALL } from './small.ts';
 
 const rulesOf = (changed: Record<string, string>) => openSmall(changed).problems.map(({ rule }) => rule);
@@ -167,37 +165,3 @@ describe('a plan', () => {
     ]);
   });
 });
-
-describe('all checks', () => {
-  it('take about ten times as long for ten times the record', () => {
-    const short = timeOf(300);
-    const long = timeOf(3000);
-    // Quadratic work would make it a hundred times.
-    expect(long / short).toBeLessThan(35);
-  });
-});
-
-/** Milliseconds that the checks take on a record of so many days, the best of three. */
-function timeOf(days: number): number {
-  const entries = Array.from({ length: days }, (_, i) => {
-    const date = new Date(Date.UTC(2025, 2, 4) + i * 86_400_000).toISOString().slice(0, 10);
-    return {
-      file: `log/${date}.md`,
-      text: day(
-        `hours:\n  - { part: cowl, line: lead, work: metal, time: 2h }\nbought:\n  - { what: Bottle ${i}, from: millrace, price: 9, deposit: 5, bill: "${i}" }\nreturned:\n  - { what: Bottle ${i}, from: millrace, deposit: 5, bill: "${i}" }\nphotos:\n  - { file: IMG_${i}.jpg, caption: It., alt: It. }`,
-      ),
-    };
-  });
-  const files = [...Object.entries(SMALL).map(([file, text]) => ({ file, text })), ...entries];
-  const photos = entries.map(({ file }, i) => `photos/${file.slice(4, 14)}/IMG_${i}.jpg`);
-  const today = '2050-01-01';
-  const { record, problems } = openRecord({ files, photos, today });
-  if (!record || problems.length > 0) throw new Error('the long record opens without problems');
-  const times = [1, 2, 3].map(() => {
-    const start = performance.now();
-    // A copy, so that nothing worked out before is used again.
-    for (const check of checks) check.run({ ...record }, { today });
-    return performance.now() - start;
-  });
-  return Math.min(...times);
-}

@@ -9,7 +9,7 @@ export const noRateForTheDay: Check = {
   run: (record) => {
     const { shop } = record;
     const rates = shop.rates ?? [];
-    if (rates.length === 0 || !shop.whole) return [];
+    if (rates.length === 0 || !shop.sure('rates')) return [];
     const found: Found[] = [];
     const told = new Map<string, boolean>();
     for (const entry of record.entries) {

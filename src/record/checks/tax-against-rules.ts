@@ -10,7 +10,7 @@ export const taxAgainstRules: Check = {
   severity: 'warning',
   why: 'A bill whose tax doesn’t follow the rule is worth a second look, at the bill and at the rule.',
   run: (record) => {
-    if (!record.shop.whole) return [];
+    if (!record.shop.sure('tax')) return [];
     const onDay = new Map<Day, TaxRule[]>();
     return record.entries.flatMap((entry) => {
       const rules = onDay.get(entry.day) ?? paidRules(record.shop, entry.day);

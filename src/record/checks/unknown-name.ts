@@ -25,10 +25,14 @@ export function unknownNames(
   return found;
 }
 
-/** Mentions of what stands in shop.md; none while a line of it can't be read, since it may be the one that is missed. */
+/** Mentions of what shop.md lists; none while a line of the list can't be read, since it may be the one that is missed. */
 export function ofShop(record: CarRecord, refers: 'vendor' | 'person' | 'work'): Mention[] {
-  return record.shop.whole ? mentions(record).filter((mention) => mention.refers === refers) : [];
+  return record.shop.sure(LISTED[refers])
+    ? mentions(record).filter((mention) => mention.refers === refers)
+    : [];
 }
+
+const LISTED = { vendor: 'vendors', person: 'people', work: 'work' };
 
 /** `` `tobias` or `ines` ``, at most eight of them. */
 export function named(names: Iterable<string>): string {
