@@ -4,6 +4,7 @@ import { minutesText } from '../figures/hours.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { CarRecord, Entry } from '../record/record.ts';
 import { lineName } from '../record/record.ts';
+import type { CostLine } from '../rollup/cost-lines.ts';
 import { type Names, namesOf } from './names.ts';
 import { hoursRangeText, moneyRangeText } from './range-text.ts';
 import { readingText, thicknessText } from './readings.ts';
@@ -120,6 +121,14 @@ export function workersOf(entry: Entry, record: CarRecord): string[] {
 export function partsOf(entry: Entry): string[] {
   const lists = [entry.hours, entry.bought, entry.outside, entry.measured, entry.photos, entry.finishes];
   return [...new Set(lists.flatMap((list) => (list ?? []).flatMap(({ part }) => (part ? [part] : []))))];
+}
+
+/** `Left rear fender. Lower edge: weld the new strip (no charge: our own mistake)`. */
+export function hoursWords(line: CostLine, names: Names): string {
+  const planned = line.line ? `. ${names.line(line.line)}` : '';
+  const note = line.text === line.work ? '' : `: ${line.text}`;
+  const free = line.noCharge ? ` (no charge: ${line.noCharge})` : '';
+  return `${names.part(line.part)}${planned}${note}${free}`;
 }
 
 /** `4 h 15 m`, or nothing for no time. */
