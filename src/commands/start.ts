@@ -42,15 +42,22 @@ function pathOf(url: string): string | undefined {
   }
 }
 
-function listen(server: Server, port: number, tries: number): void {
-  server.once('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EADDRINUSE' && tries > 0) return listen(server, port + 1, tries - 1);
+/** Listens on the port, or on the next that is free, and prints the address. */
+function listen(server: Server, first: number, tries: number): void {
+  let port = first;
+  server.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EADDRINUSE' && port < first + tries) {
+      port += 1;
+      server.listen(port, '127.0.0.1');
+      return;
+    }
     console.error(`Port ${port} can’t be used (${error.code}). Name another: npm start -- --port 8080.`);
     process.exitCode = 1;
   });
-  server.listen(port, '127.0.0.1', () => {
+  server.once('listening', () => {
     console.log(`The record is at http://127.0.0.1:${port}/ — Ctrl-C stops it.`);
   });
+  server.listen(port, '127.0.0.1');
 }
 
 async function start(): Promise<void> {

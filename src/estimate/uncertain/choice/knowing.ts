@@ -14,20 +14,23 @@ export function valueOfKnowing(
   if (!first || costs.some(({ length }) => length !== first.length) || first.length === 0) {
     throw new RangeError('options are compared over the same draws, one or more');
   }
-  const best = costs.reduce((least, cost) =>
-    expectedOf(cost, weights) < expectedOf(least, weights) ? cost : least,
-  );
-  const regrets = new Float64Array(first.length);
-  for (let d = 0; d < regrets.length; d++) {
-    let least = Infinity;
-    for (const cost of costs) least = Math.min(least, cost[d] as number);
-    regrets[d] = (best[d] as number) - least;
-  }
+  const least = Float64Array.from(first, (_, d) => Math.min(...costs.map((cost) => cost[d] as number)));
+  // The option of least expected cost is the one least regretted; taken so, the order of options can't matter.
+  return costs.map((cost) => regretOf(cost, least, weights)).reduce((a, b) => (lessRegretted(b, a) ? b : a));
+}
+
+type Regret = { worth: number; error: number };
+
+function regretOf(cost: ArrayLike<number>, least: Float64Array, weights?: ArrayLike<number>): Regret {
+  const regrets = least.map((lowest, d) => (cost[d] as number) - lowest);
   const worth = expectedOf(regrets, weights);
   if (weights) return { worth, error: 0 };
   const squares = regrets.reduce((sum, regret) => sum + (regret - worth) ** 2, 0);
   return { worth, error: Math.sqrt(squares) / regrets.length };
 }
+
+const lessRegretted = (a: Regret, b: Regret) =>
+  a.worth < b.worth || (a.worth === b.worth && a.error < b.error);
 
 /** Mean of equally likely draws, or of states weighted by their chances. */
 export function expectedOf(values: ArrayLike<number>, weights?: ArrayLike<number>): number {
