@@ -1,10 +1,13 @@
 // A day's page: what was written, as tables; the sums come from the rollup.
+
+import type { Currency } from '../figures/currency.ts';
 import { dayText, shortDayText } from '../figures/days.ts';
 import { minutesText } from '../figures/hours.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { CarRecord, Entry } from '../record/record.ts';
 import { lineName } from '../record/record.ts';
 import type { CostLine } from '../rollup/cost-lines.ts';
+import type { DayTotal } from '../rollup/day-totals.ts';
 import { type Names, namesOf } from './names.ts';
 import { hoursRangeText, moneyRangeText } from './range-text.ts';
 import { readingText, thicknessText } from './readings.ts';
@@ -121,6 +124,15 @@ export function workersOf(entry: Entry, record: CarRecord): string[] {
 export function partsOf(entry: Entry): string[] {
   const lists = [entry.hours, entry.bought, entry.outside, entry.measured, entry.photos, entry.finishes];
   return [...new Set(lists.flatMap((list) => (list ?? []).flatMap(({ part }) => (part ? [part] : []))))];
+}
+
+/** `With $34.13 of shop materials and $1.20 of tax, the day comes to`. */
+export function dayOpening({ materials, tax }: DayTotal, currency: Currency): string {
+  const more = [
+    materials.charged === 0 ? '' : `${moneyText(materials.charged, currency)} of shop materials`,
+    tax.charged === 0 ? '' : `${moneyText(tax.charged, currency)} of tax`,
+  ].filter((text) => text !== '');
+  return more.length === 0 ? 'The day comes to' : `With ${more.join(' and ')}, the day comes to`;
 }
 
 /** `Left rear fender. Lower edge: weld the new strip (no charge: our own mistake)`. */
