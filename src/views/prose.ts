@@ -21,7 +21,8 @@ export function firstWords(tree: Root, most = 180): string {
   const text = first ? wordsOf(first).replace(/\s+/g, ' ').trim() : '';
   if (text.length <= most) return text;
   const end = Math.max(text.lastIndexOf('. ', most), text.lastIndexOf('; ', most));
-  return end > 60 ? text.slice(0, end + 1) : `${text.slice(0, text.lastIndexOf(' ', most))} …`;
+  if (end > 60) return text[end] === ';' ? `${text.slice(0, end)} …` : text.slice(0, end + 1);
+  return `${text.slice(0, text.lastIndexOf(' ', most))} …`;
 }
 
 function fitted<N extends Root | RootContent>(node: N): N {
