@@ -1,11 +1,22 @@
 // `npm run dev`: serves the site while the record is being written; a saved file shows at once.
-import { parseArgs } from 'node:util';
 import { dev } from 'astro';
+import { asked, portOf } from './asked.ts';
 
-process.env.ASTRO_TELEMETRY_DISABLED = '1';
-const { values } = parseArgs({ options: { port: { type: 'string' } } });
-const port = values.port === undefined ? 4321 : Number(values.port);
-const server = await dev({ root: '.', server: { port, host: '127.0.0.1' }, logLevel: 'warn' });
-console.log(
-  `The record is at http://127.0.0.1:${server.address.port}/ — save a log and look. Ctrl-C stops it.`,
-);
+const USE = 'Use: npm run dev -- [--port 4321].';
+
+async function serve(): Promise<void> {
+  const words = asked(USE, { port: { type: 'string' } });
+  const port = words && portOf(words.values.port);
+  if (port === undefined) {
+    if (words) console.error(USE);
+    process.exitCode = 2;
+    return;
+  }
+  process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  const server = await dev({ root: '.', server: { port, host: '127.0.0.1' }, logLevel: 'warn' });
+  console.log(
+    `The record is at http://127.0.0.1:${server.address.port}/ — save a log and look. Ctrl-C stops it.`,
+  );
+}
+
+await serve();

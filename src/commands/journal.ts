@@ -1,27 +1,21 @@
 // `npm run journal`: prints the record as a plain-text ledger. Exit 0, 1 for errors in the record, 2 for wrong use.
-import { parseArgs } from 'node:util';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { journalText } from '../views/journal.ts';
 import { problemsText } from '../views/problem-text.ts';
+import { asked, oneFolder } from './asked.ts';
 
 const USE =
   'Use: npm run --silent journal -- [folder]. The folder is the record; RECORD or content unless named.';
 
 async function journal(): Promise<number> {
-  let asked: { values: { help?: boolean | undefined }; positionals: string[] };
-  try {
-    asked = parseArgs({ options: { help: { type: 'boolean' } }, allowPositionals: true });
-    if (asked.positionals.length > 1) throw new Error('one folder at most');
-  } catch (error) {
-    console.error(`${(error as Error).message.split('. ')[0]}.\n${USE}`);
-    return 2;
-  }
-  if (asked.values.help) {
+  const words = asked(USE, { help: { type: 'boolean' } }, oneFolder);
+  if (!words) return 2;
+  if (words.values.help) {
     console.log(USE);
     return 0;
   }
-  const { record, problems, read } = await openFolder(asked.positionals[0] ?? recordFolder());
+  const { record, problems, read } = await openFolder(words.positionals[0] ?? recordFolder());
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!record || errors.length > 0) {
     console.error(problemsText(errors, read));

@@ -1,21 +1,17 @@
 // `npm run new -- <folder>`: lays down an empty record. Exit 0, 1 when the folder isn't empty, 2 for wrong use.
 import { mkdir, readdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { parseArgs } from 'node:util';
 import { BLANK_FOLDERS, blankRecord } from '../views/blank-record.ts';
+import { asked } from './asked.ts';
 
 const USE = 'Use: npm run new -- <folder>. The folder is made if it isn’t there; it must be empty.';
 
 async function layDown(): Promise<number> {
-  let folder: string | undefined;
-  try {
-    const { positionals } = parseArgs({ options: {}, allowPositionals: true });
-    if (positionals.length !== 1) throw new Error('Name one folder');
-    folder = positionals[0] ?? '';
-  } catch (error) {
-    console.error(`${(error as Error).message.split('. ')[0]}.\n${USE}`);
-    return 2;
-  }
+  const words = asked(USE, {}, (folders) => {
+    if (folders.length !== 1) throw new Error('Name one folder');
+  });
+  if (!words) return 2;
+  const [folder = ''] = words.positionals;
   const there = await namesIn(folder);
   if (there === undefined || there.length > 0) {
     console.error(

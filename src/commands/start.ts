@@ -3,8 +3,10 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
-import { parseArgs } from 'node:util';
+import { asked, portOf } from './asked.ts';
 import { buildSite, siteFolder } from './build-site.ts';
+
+const USE = 'Use: npm start -- [--port 4321].';
 
 const TYPES: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -61,13 +63,10 @@ function listen(server: Server, first: number, tries: number): void {
 }
 
 async function start(): Promise<void> {
-  let port = 4321;
-  try {
-    const { values } = parseArgs({ options: { port: { type: 'string' } } });
-    port = values.port === undefined ? port : Number(values.port);
-    if (!Number.isInteger(port) || port < 1 || port > 65535) throw new Error('not a port');
-  } catch {
-    console.error('Use: npm start -- [--port 4321].');
+  const words = asked(USE, { port: { type: 'string' } });
+  const port = words && portOf(words.values.port);
+  if (port === undefined) {
+    if (words) console.error(USE);
     process.exitCode = 2;
     return;
   }

@@ -1,5 +1,6 @@
 // Every name that a file mentions: parts, lines, vendors, people, choices, pictures, kinds of work.
 import type { Path } from './front-matter.ts';
+import { once } from './once.ts';
 import type { Place } from './place.ts';
 import { type CarRecord, type Entry, lineName, photoPath } from './record.ts';
 import type { Refers } from './schema/fields.ts';
@@ -14,13 +15,7 @@ export type Mention = {
 };
 
 /** All mentions of a record, in order of its files; worked out once for a record. */
-export function mentions(record: CarRecord): readonly Mention[] {
-  const known = worked.get(record) ?? everyMention(record);
-  worked.set(record, known);
-  return known;
-}
-
-const worked = new WeakMap<CarRecord, readonly Mention[]>();
+export const mentions: (record: CarRecord) => readonly Mention[] = once(everyMention);
 
 type Holder = { placeAt: (path: Path) => Place };
 type Note = (refers: Refers, holder: Holder, path: Path, written: string | undefined, part?: string) => void;

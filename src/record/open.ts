@@ -105,23 +105,18 @@ function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Pro
   const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
   problems.push(...split.problems, ...inBody);
   if (split.broken) return undefined;
+  const doubt: PropertyKey[][] = split.problems.length > 0 ? [[]] : [];
   const read = schema.safeParse(split.values);
-  if (read.success)
-    return {
-      ...(read.data as object),
-      file,
-      body,
-      placeAt: split.at,
-      ...wrongIn(split.problems.length > 0 ? [[]] : []),
-    };
-  problems.push(...shapeProblems(read.error.issues, split, schema));
-  const { values, at } = withoutWrong(split, read.error.issues);
+  if (read.success) {
+    return { ...(read.data as object), file, body, placeAt: split.at, ...wrongIn(doubt) };
+  }
+  const { issues } = read.error;
+  problems.push(...shapeProblems(issues, split, schema));
+  const { values, at } = withoutWrong(split, issues);
   const again = schema.safeParse(values);
-  const wrong = wrongIn([
-    ...(split.problems.length > 0 ? [[]] : []),
-    ...read.error.issues.map(({ path }) => path),
-  ]);
-  return again.success ? { ...(again.data as object), file, body, placeAt: at, ...wrong } : undefined;
+  if (!again.success) return undefined;
+  const wrong = wrongIn([...doubt, ...issues.map(({ path }) => path)]);
+  return { ...(again.data as object), file, body, placeAt: at, ...wrong };
 }
 
 /** Which top-level fields something was wrong in; a wrong place that isn't inside one may touch them all. */

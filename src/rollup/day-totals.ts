@@ -1,4 +1,6 @@
 // The sums of one entry, for its page and for lists of days.
+import { once } from '../record/once.ts';
+import { byEntry } from './by-entry.ts';
 import type { CostLine, Rollup, Total } from './cost-lines.ts';
 import { totalOf } from './tables.ts';
 
@@ -9,23 +11,17 @@ export type DayTotal = { all: Total; labour: Total; bills: BillTotal[]; material
 export type BillTotal = { vendor: string | undefined; bill: string | undefined; total: Total };
 
 /** Totals by entry id; tax rounded on the statement's sum belongs to no entry. */
-export function dayTotals(rollup: Rollup): Map<string, DayTotal> {
-  const byEntry = new Map<string, CostLine[]>();
-  for (const line of rollup.lines) {
-    if (line.entry === undefined) continue;
-    const lines = byEntry.get(line.entry);
-    if (lines) lines.push(line);
-    else byEntry.set(line.entry, [line]);
-  }
-  return new Map([...byEntry].map(([entry, lines]) => [entry, dayTotal(lines)]));
-}
+export const dayTotals = once(
+  ({ lines }: Rollup): Map<string, DayTotal> =>
+    new Map([...byEntry(lines)].map(([entry, total]) => [entry, dayTotal(total)])),
+);
 
-function dayTotal(lines: CostLine[]): DayTotal {
-  const of = (...kinds: CostLine['kind'][]) => totalOf(lines.filter(({ kind }) => kinds.includes(kind)));
+function dayTotal(all: Total): DayTotal {
+  const of = (kind: CostLine['kind']) => totalOf(all.lines.filter((line) => line.kind === kind));
   return {
-    all: totalOf(lines),
+    all,
     labour: of('labour'),
-    bills: bills(lines.filter(({ kind }) => BILLED.has(kind))),
+    bills: bills(all.lines.filter(({ kind }) => BILLED.has(kind))),
     materials: of('materials'),
     tax: of('tax'),
   };
@@ -34,12 +30,6 @@ function dayTotal(lines: CostLine[]): DayTotal {
 const BILLED = new Set<CostLine['kind']>(['bought', 'outside', 'freight', 'paid-tax', 'handling', 'deposit']);
 
 function bills(lines: CostLine[]): BillTotal[] {
-  const found = new Map<string, CostLine[]>();
-  for (const line of lines) {
-    const key = `${line.vendor} ${line.bill}`;
-    const of = found.get(key);
-    if (of) of.push(line);
-    else found.set(key, [line]);
-  }
+  const found = Map.groupBy(lines, ({ vendor, bill }) => `${vendor} ${bill}`);
   return [...found.values()].map((of) => ({ vendor: of[0]?.vendor, bill: of[0]?.bill, total: totalOf(of) }));
 }

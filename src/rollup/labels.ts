@@ -12,7 +12,7 @@ export function labelOf(by: Grouping, key: string | undefined, record: CarRecord
   if (by === 'vendor') return shop.vendors?.find(({ id }) => id === key)?.name ?? key;
   if (by === 'choice') return choices.find(({ id }) => id === key)?.question ?? key;
   if (by === 'month') return monthText(key);
-  return by === 'kind' ? KINDS[key as CostKind] : key;
+  return by === 'kind' ? KIND[key as CostKind] : key;
 }
 
 /** Parts and groups in the record's order, months by date, others by amount; what belongs to none comes last. */
@@ -42,8 +42,8 @@ const NONE: { [by in Grouping]: string } = {
   kind: 'No kind',
 };
 
-/** The trade's words for the kinds of line. */
-const KINDS: { [kind in CostKind]: string } = {
+/** The trade's words for the kinds of line, in the order in which kinds stand in every table. */
+export const KIND: { [kind in CostKind]: string } = {
   labour: 'Labor',
   bought: 'Bought',
   outside: 'Outside work',

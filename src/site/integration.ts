@@ -3,7 +3,8 @@ import { copyFile, mkdir, readFile } from 'node:fs/promises';
 import { basename, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { openFolder, recordFolder } from '../disk/open-folder.ts';
+import { readFolder } from '../disk/folder.ts';
+import { recordFolder } from '../disk/open-folder.ts';
 import { makePhotos, photoCache } from '../photos/make.ts';
 
 /** Copies the web pictures of the record into the built site, and serves them in dev. Camera files stay out. */
@@ -23,8 +24,7 @@ export function recordPhotos(): AstroIntegration {
       },
       'astro:build:done': async ({ dir }) => {
         const folder = recordFolder();
-        const { record } = await openFolder(folder);
-        const photos = await makePhotos(folder, record?.photos ?? []);
+        const photos = await makePhotos(folder, (await readFolder(folder)).photos);
         const out = fileURLToPath(new URL('photos/', dir));
         await mkdir(out, { recursive: true });
         for (const { file } of photos.values())

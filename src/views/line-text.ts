@@ -3,21 +3,11 @@ import { shortDayText } from '../figures/days.ts';
 import { minutesText } from '../figures/hours.ts';
 import { placeText } from '../record/place.ts';
 import type { CostKind, CostLine } from '../rollup/cost-lines.ts';
+import { KIND } from '../rollup/labels.ts';
 
 export type { CostLine };
 
-/** What a kind of line is called. */
-export const KIND: Record<CostKind, string> = {
-  labour: 'Labor',
-  bought: 'Bought',
-  outside: 'Outside work',
-  freight: 'Freight',
-  'paid-tax': 'Tax paid to vendors',
-  handling: 'Handling',
-  deposit: 'Deposits',
-  materials: 'Shop materials',
-  tax: 'Tax charged',
-};
+export { KIND };
 
 /** The order in which kinds stand in every table. */
 export const KINDS = Object.keys(KIND) as CostKind[];

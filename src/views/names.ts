@@ -1,8 +1,9 @@
 // The names that ids stand for, for every page.
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 
 /** Looks names up once; an unknown id shows as itself, since the check has already told of it. */
-export function namesOf(record: CarRecord) {
+export const namesOf = once((record: CarRecord) => {
   const parts = new Map(record.parts.map(({ id, name }) => [id, name]));
   const people = new Map(record.shop.people.map((person) => [person.id, person]));
   const vendors = new Map((record.shop.vendors ?? []).map(({ id, name }) => [id, name]));
@@ -17,6 +18,6 @@ export function namesOf(record: CarRecord) {
     vendor: (id: string | undefined) => (id === undefined ? '' : (vendors.get(id) ?? id)),
     line: (name: string) => lines.get(name) ?? name,
   };
-}
+});
 
 export type Names = ReturnType<typeof namesOf>;

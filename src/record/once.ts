@@ -1,0 +1,11 @@
+// What follows from a record is asked for by many checks and pages; it is worked out once for each record.
+
+/** The same work, done once for an object and kept as long as the object is. */
+export function once<Of extends object, Result>(work: (of: Of) => Result): (of: Of) => Result {
+  const done = new WeakMap<Of, { result: Result }>();
+  return (of) => {
+    const known = done.get(of) ?? { result: work(of) };
+    done.set(of, known);
+    return known.result;
+  };
+}
