@@ -2,7 +2,7 @@
 import type { Path } from './front-matter.ts';
 import { once } from './once.ts';
 import type { Place } from './place.ts';
-import { type CarRecord, type Entry, lineName, photoPath } from './record.ts';
+import { type CarRecord, type Choice, type Entry, lineName, photoPath } from './record.ts';
 import type { Refers } from './schema/fields.ts';
 
 /** A name as written, what it refers to, its full name, and where it stands. */
@@ -12,6 +12,7 @@ export type Mention = {
   written: string;
   readonly place: Place;
   entry?: Entry;
+  choice?: Choice;
 };
 
 /** All mentions of a record, in order of its files; worked out once for a record. */
@@ -25,8 +26,12 @@ function everyMention(record: CarRecord): Mention[] {
   const note: Note = (refers, holder, path, written, part) => {
     if (written === undefined) return;
     const entry = 'day' in holder ? (holder as Entry) : undefined;
+    const choice = 'question' in holder ? (holder as Choice) : undefined;
     const name = fullName(refers, written, part, entry);
-    if (!isUnread(record, refers, name)) found.push(mention(refers, name, written, holder, path, entry));
+    if (isUnread(record, refers, name)) return;
+    found.push(
+      mention(refers, name, written, holder, path, { ...(entry && { entry }), ...(choice && { choice }) }),
+    );
   };
   for (const key of ['rates', 'pay'] as const) {
     record.shop[key]?.forEach((rule, i) => {
@@ -46,6 +51,9 @@ function everyMention(record: CarRecord): Mention[] {
     choice.part.forEach((name, i) => {
       note('part', choice, ['part', i], name);
     });
+    choice.settles?.forEach((line, i) => {
+      note('line', choice, ['settles', i], line, choice.part.length === 1 ? choice.part[0] : undefined);
+    });
     choice.options.forEach((option, i) => {
       option.lines.forEach((line, j) => {
         note('work', choice, ['options', i, 'lines', j, 'work'], line.work);
@@ -64,13 +72,13 @@ function mention(
   written: string,
   holder: Holder,
   path: Path,
-  entry?: Entry,
+  within: { entry?: Entry; choice?: Choice },
 ): Mention {
   return {
     refers,
     name,
     written,
-    ...(entry ? { entry } : {}),
+    ...within,
     get place() {
       return holder.placeAt(path);
     },

@@ -10,7 +10,7 @@ export const afterUnknown: Check = {
   why: 'A line that waits for something that isn’t planned would wait for good.',
   run: (record) =>
     unknownNames(
-      mentions(record).filter(({ refers, entry }) => refers === 'line' && !entry),
+      mentions(record).filter(({ refers, entry, choice }) => refers === 'line' && !entry && !choice),
       new Set(plannedLines(record).keys()),
       ({ name }) => `This line waits for \`${name}\`, which is no planned line of this record.`,
       () => 'Plan it, or take it out of `after`.',

@@ -43,6 +43,8 @@ import { rateRulesTie } from './rate-rules-tie.ts';
 import { readingOutOfSense } from './reading-out-of-sense.ts';
 import { receivedNeverOrdered } from './received-never-ordered.ts';
 import { returnedMoreThanBought } from './returned-more-than-bought.ts';
+import { settledTwice } from './settled-twice.ts';
+import { settlesUnknown } from './settles-unknown.ts';
 import { spendWithoutWord } from './spend-without-word.ts';
 import { taxAgainstRules } from './tax-against-rules.ts';
 import { testEndsBeforeItBegins } from './test-ends-before-it-begins.ts';
@@ -90,6 +92,8 @@ export const checks: readonly Check[] = [
   optionLineIncomplete,
   canFailThenMissing,
   canFailInACircle,
+  settlesUnknown,
+  settledTwice,
   decidedBeforeAsked,
   decidedAndWithdrawn,
   choiceWithoutAnswer,

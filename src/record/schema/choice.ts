@@ -14,6 +14,11 @@ export const choiceSheet = (f: Fields) =>
     part: field(f.refOrRefs('part'), 'The part or parts it is about.', 'rear-fender-left'),
     asked: field(f.day(), 'The day it was asked.', '2025-06-04'),
     'needed-by': field(f.day().optional(), 'The day the answer is needed.', '2025-06-20'),
+    settles: field(
+      f.refs('line').optional(),
+      'Planned lines that it settles: while it is open, the forecast counts its options in their place.',
+      '[rear-fender-left/lower-edge, rear-fender-left/dents]',
+    ),
     options: field(
       lines(option(f)).min(2, { error: 'two options or more' }),
       'The ways open.',

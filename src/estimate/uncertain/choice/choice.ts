@@ -16,16 +16,29 @@ export type Failure = { chance: string; after: number; next: string };
 /** `wait` in days; it is waited out in full before an option can fail. */
 export type Option = { id: string; terms: readonly Term[]; canFail?: Failure; wait?: Range };
 
+/** Drivers of one kind that are asked about as one, such as all hours of an option: they move in proportion. */
+export type Group = { id: string; drivers: readonly string[] };
+
 /** `hourly`: money for an hour, to say what knowing is worth in hours. */
-export type Choice = { drivers: readonly Driver[]; options: readonly Option[]; hourly?: number };
+export type Choice = {
+  drivers: readonly Driver[];
+  options: readonly Option[];
+  groups?: readonly Group[];
+  hourly?: number;
+};
 
 /** A choice found sound, its parts by name. */
-export type Plan = { drivers: ReadonlyMap<string, Driver>; options: ReadonlyMap<string, Option> };
+export type Plan = {
+  drivers: ReadonlyMap<string, Driver>;
+  options: ReadonlyMap<string, Option>;
+  groups: readonly Group[];
+};
 
 export function planOf(choice: Choice): Plan {
   return {
     drivers: new Map(choice.drivers.map((driver) => [driver.id, driver])),
     options: new Map(choice.options.map((option) => [option.id, option])),
+    groups: choice.groups ?? [],
   };
 }
 

@@ -1,5 +1,5 @@
 // Two options side by side: where the answer turns, and which driver swings their difference most.
-import { chainOf, type Driver, driversOf, type Plan } from './choice.ts';
+import { chainOf, type Driver, driversOf, type Group, type Plan } from './choice.ts';
 import { costAt, differenceWhen, type Values } from './expected.ts';
 import { type Turning, turningOf } from './turning.ts';
 
@@ -9,11 +9,15 @@ import { type Turning, turningOf } from './turning.ts';
  */
 export type Swing = { driver: string; atLow: number; atHigh: number };
 
-/** `first` comes before `second` by name, however the options were given. Swings: the widest first. */
+/**
+ * `first` comes before `second` by name, however the options were given. Swings: the widest first. `together` turns on
+ * the sum of a group's drivers, moved in proportion.
+ */
 export type Pair = {
   first: string;
   second: string;
   turns: { driver: string; turning: Turning }[];
+  together: { group: string; turning: Turning }[];
   swings: Swing[];
 };
 
@@ -30,6 +34,10 @@ export function pairsOf(plan: Plan, means: Values): Pair[] {
           driver: driver.id,
           turning: turningBetween(plan, [first, second], means, driver),
         })),
+        together: plan.groups.map((group) => ({
+          group: group.id,
+          turning: turningTogether(plan, [first, second], means, group),
+        })),
         swings: swingsBetween(plan, [first, second], drivers),
       };
     }),
@@ -39,6 +47,30 @@ export function pairsOf(plan: Plan, means: Values): Pair[] {
 function turningBetween(plan: Plan, pair: readonly [string, string], means: Values, driver: Driver): Turning {
   const size = Math.abs(costAt(plan, pair[0], means)) + Math.abs(costAt(plan, pair[1], means));
   return turningOf(differenceWhen(plan, pair, means, driver.id), domainOf(driver), size, means(driver.id));
+}
+
+/** Turns on the sum of the group, every driver of it keeping its share of the sum. */
+function turningTogether(
+  plan: Plan,
+  pair: readonly [string, string],
+  means: Values,
+  { drivers }: Group,
+): Turning {
+  const members = drivers.map((id) => plan.drivers.get(id) as Driver);
+  const now = members.reduce((sum, { id }) => sum + means(id), 0);
+  if (now === 0) return { kind: 'none' };
+  const inGroup = new Set(drivers);
+  const difference = (sum: number) => {
+    const values: Values = (id) => (inGroup.has(id) ? (means(id) * sum) / now : means(id));
+    return costAt(plan, pair[0], values) - costAt(plan, pair[1], values);
+  };
+  const ends = members.map(domainOf);
+  const domain = {
+    low: ends.reduce((sum, { low }) => sum + low, 0),
+    high: ends.reduce((sum, { high }) => sum + high, 0),
+  };
+  const size = Math.abs(costAt(plan, pair[0], means)) + Math.abs(costAt(plan, pair[1], means));
+  return turningOf(difference, domain, size, now);
 }
 
 function swingsBetween(plan: Plan, pair: readonly [string, string], drivers: Driver[]): Swing[] {

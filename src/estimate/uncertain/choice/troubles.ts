@@ -24,6 +24,11 @@ export function troublesIn(choice: Choice): Trouble[] {
     ...twice(choice.options.map(({ id }) => id)),
     ...rangeTroubles(choice),
     ...choice.options.flatMap((option) => optionTroubles(plan, option)),
+    ...plan.groups.flatMap(({ id, drivers }) =>
+      drivers
+        .filter((driver) => !plan.drivers.has(driver))
+        .map((driver): Trouble => ({ kind: 'unknown-driver', option: id, driver })),
+    ),
     ...circlesIn(plan),
   ];
   if (choice.options.length === 0) troubles.push({ kind: 'no-options' });
