@@ -18,6 +18,7 @@ import { finishedBeforeForerunner } from './finished-before-forerunner.ts';
 import { finishedTwice } from './finished-twice.ts';
 import { finishedWithoutWork } from './finished-without-work.ts';
 import { futureDate } from './future-date.ts';
+import { hazardNotNamed } from './hazard-not-named.ts';
 import { heightsNeedPoints } from './heights-need-points.ts';
 import { hoursFitInADay } from './hours-fit-in-a-day.ts';
 import { idTwice } from './id-twice.ts';
@@ -103,6 +104,7 @@ export const checks: readonly Check[] = [
   finishedWithoutWork,
   workOnFinishedLine,
   leftOfFinishedLine,
+  hazardNotNamed,
   readingOutOfSense,
   heightsNeedPoints,
   mountName,
