@@ -1,7 +1,7 @@
 // Draws a chart to SVG at build: pages carry a picture of a few kilobytes, and no script.
 import { createCanvas, GlobalFonts, type SKRSContext2D, SvgExportFlag } from '@napi-rs/canvas';
 import { Chart as ChartJs, registerables } from 'chart.js';
-import type { Chart } from '../views/charts.ts';
+import type { Chart } from '../views/live/pen.ts';
 
 ChartJs.register(...registerables);
 for (const weight of [400, 600]) {

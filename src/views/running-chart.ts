@@ -4,7 +4,7 @@ import type { Currency } from '../figures/currency.ts';
 import { monthText } from '../figures/days.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
-import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './charts.ts';
+import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './live/pen.ts';
 
 /** A green line for what was spent, an ink step for what was agreed, each named at its end. */
 export function runningOf({ months, total, agreed }: Rollup, currency: Currency, width: number): Chart {

@@ -10,7 +10,7 @@ export type Room = {
   why: string;
 };
 
-const PURE = ['figures', 'measure', 'estimate', 'record', 'rollup', 'views'];
+const PURE = ['figures', 'measure', 'estimate', 'record', 'rollup', 'views', 'views/live'];
 const EDGE = [...PURE, 'disk', 'photos', 'handover'];
 /** Only the site draws pages, and only the pictures' room makes pictures. */
 export const KEPT: Readonly<Record<string, readonly string[]>> = {
@@ -66,8 +66,15 @@ export const ROOMS: readonly Room[] = [
     why: 'totals follow from the record alone, whoever shows them',
   },
   {
+    room: 'views/live',
+    rooms: ['figures', 'estimate'],
+    packages: ['chart.js'],
+    node: false,
+    why: 'it is said again in the browser while a reader moves a figure, where there is no record',
+  },
+  {
     room: 'views',
-    rooms: ['figures', 'measure', 'estimate', 'record', 'rollup', 'photos'],
+    rooms: ['figures', 'measure', 'estimate', 'record', 'rollup', 'photos', 'views/live'],
     packages: 'any',
     node: false,
     why: 'what a page says is worked out before anything is drawn',
@@ -84,14 +91,14 @@ export const ROOMS: readonly Room[] = [
   },
   {
     room: 'site',
-    rooms: ['views', 'figures'],
+    rooms: ['views', 'views/live', 'figures'],
     packages: 'any',
     node: false,
     why: 'pages draw what views say; only src/site/record.ts opens the record',
   },
   {
     room: 'site/browser',
-    rooms: ['figures', 'estimate'],
+    rooms: ['figures', 'estimate', 'views/live'],
     packages: ['chart.js'],
     node: false,
     why: 'a browser script holds the sums it shows and nothing of the record',

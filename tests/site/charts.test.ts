@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chartSvg } from '../../src/site/charts.ts';
-import { barsOf, NARROW, WIDE } from '../../src/views/charts.ts';
+import { barsOf } from '../../src/views/charts.ts';
+import { NARROW, WIDE } from '../../src/views/live/pen.ts';
 import { runningOf } from '../../src/views/running-chart.ts';
 import { viewed } from '../views/records.ts';
 

@@ -36,5 +36,5 @@ export function seedOf({ car }: CarRecord, choice?: Choice): string {
 
 /** The day up to which the record is written; the day it was opened before anything is. */
 export function lastDay({ car, entries }: CarRecord): Day {
-  return entries.reduce((last, { day }) => (day > last ? day : last), car.opened);
+  return entries.at(-1)?.day ?? car.opened;
 }
