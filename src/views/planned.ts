@@ -3,6 +3,7 @@ import { minutesText } from '../figures/hours.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { CarRecord, Part } from '../record/record.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
+import { hazardsOfLine } from './cautions.ts';
 import { datedText } from './dated.ts';
 import { namesOf } from './names.ts';
 import { words } from './parts.ts';
@@ -103,7 +104,9 @@ function leftOf(so: So, { currency }: CarRecord): PlannedRow['left'] {
 }
 
 /** Kind of work, what must come first, and what can hurt. */
-function notesOf({ work, after = [], hazards = [] }: Line, part: Part, record: CarRecord): string[] {
+function notesOf(line: Line, part: Part, record: CarRecord): string[] {
+  const { work, after = [] } = line;
+  const hazards = hazardsOfLine(line);
   const names = namesOf(record);
   const before = after.map((name) => {
     const [other, line] = name.includes('/') ? name.split('/') : [part.id, name];
