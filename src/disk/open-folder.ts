@@ -1,6 +1,7 @@
 // Opens the record that a command or the site works on.
 import { resolve } from 'node:path';
 import type { Day } from '../figures/days.ts';
+import { lookAtPhotos } from '../photos/look.ts';
 import { type Opened, openRecord } from '../record/open.ts';
 import { sorted } from '../record/place.ts';
 import { readFolder } from './folder.ts';
@@ -22,7 +23,8 @@ export async function openFolder(
   const more = opened.problems.filter(
     ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
   );
-  return { ...opened, folder, problems: sorted([...problems, ...more]) };
+  const inPhotos = await lookAtPhotos(folder, photos);
+  return { ...opened, folder, problems: sorted([...problems, ...more, ...inPhotos]) };
 }
 
 const NOTHING = { entries: 0, parts: 0, choices: 0, vendors: 0, bills: 0, photos: 0 };

@@ -1,53 +1,129 @@
-// Makes one web picture of each camera file: upright, sRGB, without metadata. Camera files are only read.
-import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
+// Makes the web pictures of a record's camera files: what is made stays made, a bad file stops none of the others,
+// and it may be interrupted at any moment. Camera files are only read.
+import type { Stats } from 'node:fs';
+import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import sharp from 'sharp';
+import type { Problem } from '../record/place.ts';
 import type { Photos, WebPhoto } from '../views/photos.ts';
-
-sharp.cache(false);
-sharp.concurrency(1);
+import { cameraFacts } from './camera-facts.ts';
+import { type Facts, keepFacts, keepPictures, readKept, verdictOf, webPhoto } from './kept.ts';
+import { measured } from './measured.ts';
+import { contentOf, type Names, namesOf } from './plan.ts';
+import { progress, type Screen } from './progress.ts';
+import { changedAt, readSeen, type Seen, seenContent, writeSeen } from './seen.ts';
+import { AT_ONCE, eachInTurn, room } from './turns.ts';
+import { photoProblem, type Verdict } from './verdict.ts';
+import { webPictures } from './web-pictures.ts';
+import { inWorkFolder } from './work-folder.ts';
 
 /** Where web pictures are kept, named by what they were made from. */
 export const photoCache = join('.cache', 'photos');
-const WIDTH = 1200;
-const AT_ONCE = 2;
+/** Pixels decoded at once: those of a dozen cameras, or of one picture of the largest size. */
+const ROOM = 150_000_000;
+/** Files looked up at once: that waits for the disk alone. */
+const LOOKED_UP_AT_ONCE = 32;
 
-/** The web pictures of a record's camera files; those made before are not made again. */
-export async function makePhotos(folder: string, files: readonly string[]): Promise<Photos> {
-  await mkdir(photoCache, { recursive: true });
-  const made = new Map<string, WebPhoto>();
-  const waiting = [...files];
-  const worker = async () => {
-    for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
-      const photo = await makeOne(join(folder, file));
-      if (photo) made.set(file, photo);
-    }
-  };
-  await Promise.all(Array.from({ length: AT_ONCE }, worker));
-  return made;
+/** The pictures by camera file, what is wrong with the others, and how many had to be made. */
+export type Made = { photos: Photos; problems: Problem[]; made: number };
+
+type Place = { folder: string; cache: string; work: string };
+type Found = { names: Names; facts: Facts };
+
+/** The web pictures of a record's camera files, given as paths relative to its folder. */
+export async function makePhotos(
+  folder: string,
+  files: readonly string[],
+  { cache = photoCache, screen = process.stderr }: { cache?: string; screen?: Screen } = {},
+): Promise<Made> {
+  await mkdir(cache, { recursive: true });
+  return inWorkFolder(cache, (work) => makeAll({ folder, cache, work }, files, screen));
 }
 
-async function makeOne(path: string): Promise<WebPhoto | undefined> {
-  const camera = await readFile(path);
-  const name = `${createHash('sha256').update(camera).update(String(WIDTH)).digest('hex').slice(0, 24)}.webp`;
-  const kept = join(photoCache, name);
-  try {
-    if (!(await stat(kept).catch(() => undefined))) {
-      const web = await sharp(camera, { failOn: 'error' })
-        .autoOrient()
-        .resize({ width: WIDTH, withoutEnlargement: true })
-        .toColorspace('srgb')
-        .webp({ quality: 78 })
-        .toBuffer();
-      const writing = `${kept}.${process.pid}`;
-      await writeFile(writing, web);
-      await rename(writing, kept);
-    }
-    const { width, height } = await sharp(kept).metadata();
-    return { file: `photos/${name}`, width, height };
-  } catch (error) {
-    console.warn(`${path}: this picture can’t be read (${(error as Error).message}), so it isn’t shown.`);
-    return undefined;
+async function makeAll(place: Place, files: readonly string[], screen: Screen): Promise<Made> {
+  const { folder, cache, work } = place;
+  const before = await readSeen(cache, folder);
+  const seen: Seen = new Map();
+  const found = new Map<string, Found>();
+  const unopened = new Map<string, Verdict>();
+  const trying = (file: string, look: () => Promise<void>) =>
+    look().catch((error: NodeJS.ErrnoException) => {
+      if (error.path !== join(folder, file)) throw error;
+      unopened.set(file, { why: 'unopened', code: error.code ?? 'unknown' });
+    });
+  await eachInTurn(files, LOOKED_UP_AT_ONCE, (file) =>
+    trying(file, async () => {
+      const stats = await stat(join(folder, file));
+      const content = seenContent(before, file, stats);
+      const names = content === undefined ? undefined : namesOf(content);
+      const facts = names && (await readKept(cache, names));
+      if (content === undefined || !names || !facts) return;
+      seen.set(file, sight(stats, content));
+      found.set(file, { names, facts });
+    }),
+  );
+  const fresh = files.filter((file) => !found.has(file) && !unopened.has(file));
+  const bar = progress(fresh.length, screen);
+  const make = maker(place);
+  await eachInTurn(fresh, AT_ONCE, (file) =>
+    trying(file, async () => {
+      // The times before the reading: a change in between is then seen as one.
+      const stats = await stat(join(folder, file));
+      const camera = await readFile(join(folder, file));
+      const content = contentOf(camera);
+      found.set(file, await make(content, camera));
+      seen.set(file, sight(stats, content));
+      bar.step();
+    }),
+  );
+  bar.end();
+  if (JSON.stringify([...seen].sort()) !== JSON.stringify([...before].sort())) {
+    await writeSeen(cache, work, folder, seen);
   }
+  return { ...shown(files, found, unopened), made: make.count() };
+}
+
+const sight = (stats: Stats, content: string) => ({ size: stats.size, changed: changedAt(stats), content });
+
+/** Makes what isn't kept yet; of two files with the same content, one. */
+function maker({ cache, work }: Place) {
+  const begun = new Map<string, Promise<Found>>();
+  const decoding = room(ROOM);
+  let count = 0;
+  const makeNew = async (names: Names, camera: Buffer): Promise<Facts> => {
+    const size = await measured(camera);
+    if ('why' in size) return keepFacts({ cache, work }, names, { refused: size });
+    count += 1;
+    const pictures = await decoding(size.pixels, () => webPictures(camera));
+    if ('why' in pictures) return keepFacts({ cache, work }, names, { refused: pictures });
+    return keepPictures({ cache, work }, names, pictures, cameraFacts(camera));
+  };
+  const make = (content: string, camera: Buffer): Promise<Found> => {
+    const names = namesOf(content);
+    const known = begun.get(content);
+    if (known) return known;
+    const making = readKept(cache, names).then(async (kept) => ({
+      names,
+      facts: kept ?? (await makeNew(names, camera)),
+    }));
+    begun.set(content, making);
+    return making;
+  };
+  return Object.assign(make, { count: () => count });
+}
+
+function shown(
+  files: readonly string[],
+  found: ReadonlyMap<string, Found>,
+  unopened: ReadonlyMap<string, Verdict>,
+): Pick<Made, 'photos' | 'problems'> {
+  const photos = new Map<string, WebPhoto>();
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const one = found.get(file);
+    const verdict = unopened.get(file) ?? (one && verdictOf(one.facts));
+    if (verdict) problems.push(photoProblem(file, verdict));
+    const photo = one && webPhoto(one.names, one.facts);
+    if (photo) photos.set(file, photo);
+  }
+  return { photos, problems };
 }

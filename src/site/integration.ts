@@ -1,11 +1,13 @@
 // Joins the site to the record: web pictures go out beside the pages, and `npm run dev` sees a saved log.
-import { copyFile, mkdir, readFile } from 'node:fs/promises';
-import { basename, join, sep } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { readFolder } from '../disk/folder.ts';
-import { recordFolder } from '../disk/open-folder.ts';
+import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos, photoCache } from '../photos/make.ts';
+import { WEB_PICTURE } from '../photos/plan.ts';
+import { publishPhotos } from '../photos/publish.ts';
+import { namedPhotos } from '../views/photos.ts';
 
 /** Copies the web pictures of the record into the built site, and serves them in dev. Camera files stay out. */
 export function recordPhotos(): AstroIntegration {
@@ -14,8 +16,8 @@ export function recordPhotos(): AstroIntegration {
     hooks: {
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
-          const name = /^\/photos\/([0-9a-f]{24}\.webp)$/.exec(request.url ?? '')?.[1];
-          if (!name) return next();
+          const [, name = ''] = /^\/photos\/([^/?]+)/.exec(request.url ?? '') ?? [];
+          if (!WEB_PICTURE.test(name)) return next();
           readFile(join(photoCache, name)).then(
             (web) => response.setHeader('content-type', 'image/webp').end(web),
             () => next(),
@@ -23,12 +25,12 @@ export function recordPhotos(): AstroIntegration {
         });
       },
       'astro:build:done': async ({ dir }) => {
-        const folder = recordFolder();
-        const photos = await makePhotos(folder, (await readFolder(folder)).photos);
-        const out = fileURLToPath(new URL('photos/', dir));
-        await mkdir(out, { recursive: true });
-        for (const { file } of photos.values())
-          await copyFile(join(photoCache, basename(file)), join(out, basename(file)));
+        const { record, folder } = await openFolder(recordFolder());
+        if (!record) return;
+        const named = namedPhotos(record);
+        const { photos } = await makePhotos(folder, record.photos);
+        const shown = [...photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
+        await publishPhotos(shown, fileURLToPath(new URL('photos/', dir)));
       },
     },
   };

@@ -2,7 +2,9 @@
 // a file of the record has changed.
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos } from '../photos/make.ts';
-import type { Problem } from '../record/place.ts';
+import { PHOTO_RULE } from '../photos/verdict.ts';
+import type { Counts } from '../record/open.ts';
+import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
@@ -30,9 +32,15 @@ export async function book(): Promise<Site & { record: CarRecord }> {
 }
 
 async function open(): Promise<Site> {
-  const { record, problems, read, folder } = await openFolder(recordFolder());
+  const { record, problems: found, read, folder } = await openFolder(recordFolder());
+  if (!record) return { ...told(found, read), record: undefined };
+  const { photos, problems: inPhotos } = await makePhotos(folder, record.photos);
+  // Making a picture says more of it than a look at its head did.
+  const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
+  return { ...told(problems, read), record, rollup: rollUp(record), photos };
+}
+
+function told(problems: Problem[], read: Counts) {
   const errors = problems.filter(({ severity }) => severity === 'error').length;
-  const said = { problems, errors, count: countText(problems, read) };
-  if (!record) return { ...said, record: undefined };
-  return { ...said, record, rollup: rollUp(record), photos: await makePhotos(folder, record.photos) };
+  return { problems, errors, count: countText(problems, read) };
 }

@@ -1,9 +1,16 @@
 // The pictures of a record as pages show them.
+import { mentions } from '../record/mentions.ts';
 import type { CarRecord, Entry } from '../record/record.ts';
 import { photoPath } from '../record/record.ts';
 
-/** A picture made for the web: its file beside the pages, and its size in pixels. */
-export type WebPhoto = { file: string; width: number; height: number };
+/** A file beside the pages, and its size in pixels. */
+type Sized = { file: string; width: number; height: number };
+
+/**
+ * A picture made for the web in two sizes: the large one, and the small one for rows and lists. `taken` is the
+ * camera's own clock, with its offset only where the camera wrote one: `2024-03-10T01:30:00-05:00`.
+ */
+export type WebPhoto = Sized & { small: Sized; taken?: string };
 
 /** Web pictures by the path of the camera file, relative to the record's folder. */
 export type Photos = ReadonlyMap<string, WebPhoto>;
@@ -14,18 +21,23 @@ export type Shot = WebPhoto & {
   ratio: number;
   caption: string;
   alt: string;
+  /** The day of the entry that names it. */
   day: string;
+  /** When it was taken; the day of its entry when the camera didn't say. */
+  when: string;
   entry: string;
   part?: string;
   shows?: string;
+  /** The name that joins a before and an after. */
+  pair?: string;
 };
 
 /** The pictures of an entry, in the writer's order; one that isn't there is left to the check. */
 export function shotsOf(entry: Entry, photos: Photos): Shot[] {
-  return (entry.photos ?? []).flatMap(({ file, caption, alt, part, shows }) => {
+  return (entry.photos ?? []).flatMap(({ file, caption, alt, part, shows, pair }) => {
     const web = photos.get(photoPath(file, entry.day));
     if (!web) return [];
-    const about = { ...(part ? { part } : {}), ...(shows ? { shows } : {}) };
+    const about = { ...(part ? { part } : {}), ...(shows ? { shows } : {}), ...(pair ? { pair } : {}) };
     return [
       {
         ...web,
@@ -33,6 +45,7 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
         caption: caption ?? '',
         alt: alt ?? caption ?? '',
         day: entry.day,
+        when: web.taken ?? entry.day,
         entry: entry.id,
         ...about,
       },
@@ -43,4 +56,9 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
 /** All pictures of a part, oldest first. */
 export function shotsOfPart(record: CarRecord, photos: Photos, part: string): Shot[] {
   return record.entries.flatMap((entry) => shotsOf(entry, photos)).filter((shot) => shot.part === part);
+}
+
+/** The camera files that entries name, in a list or on a tag. Others aren't published. */
+export function namedPhotos(record: CarRecord): Set<string> {
+  return new Set(mentions(record).flatMap(({ refers, name }) => (refers === 'photo' ? [name] : [])));
 }
