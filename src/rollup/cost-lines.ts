@@ -71,6 +71,9 @@ export type Rollup = {
     what: string;
     vendor: string;
     part?: string;
+    /** The planned line that waits for it, `part/line`. */
+    line?: string;
+    choice?: string;
     ordered: Day;
     expected?: Day;
     price?: Minor;

@@ -1,5 +1,5 @@
 // Orders that have not come yet.
-import type { CarRecord } from '../record/record.ts';
+import { type CarRecord, lineName } from '../record/record.ts';
 import type { Rollup } from './cost-lines.ts';
 import { key } from './returns.ts';
 
@@ -9,11 +9,13 @@ export function openOrders({ entries }: CarRecord): Rollup['openOrders'] {
   for (const entry of entries) {
     for (const line of entry.ordered ?? []) {
       const name = key(line.from, line.what);
-      const { what, from: vendor, part, expected, price, place } = line;
+      const { what, from: vendor, part, expected, price, choice, place } = line;
       const order = {
         what,
         vendor,
         ...(part !== undefined && { part }),
+        ...(line.line !== undefined && { line: lineName(line.line, part) }),
+        ...(choice !== undefined && { choice }),
         ordered: entry.day,
         ...(expected !== undefined && { expected }),
         ...(price !== undefined && { price }),

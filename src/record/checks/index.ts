@@ -55,6 +55,7 @@ import { unknownPart } from './unknown-part.ts';
 import { unknownPerson } from './unknown-person.ts';
 import { unknownVendor } from './unknown-vendor.ts';
 import { unknownWork } from './unknown-work.ts';
+import { workBeforeForerunner } from './work-before-forerunner.ts';
 import { workOnFinishedLine } from './work-on-finished-line.ts';
 
 export const checks: readonly Check[] = [
@@ -100,6 +101,7 @@ export const checks: readonly Check[] = [
   choiceWithoutAnswer,
   decidedWithoutMark,
   finishedBeforeForerunner,
+  workBeforeForerunner,
   finishedTwice,
   finishedWithoutWork,
   workOnFinishedLine,

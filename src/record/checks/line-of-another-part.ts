@@ -7,7 +7,7 @@ export const lineOfAnotherPart: Check = {
   why: 'An hour stands in the total of one part, so its part and its line must agree.',
   run: ({ entries }) =>
     entries.flatMap((entry) =>
-      (['hours', 'bought', 'outside'] as const).flatMap((list) =>
+      (['hours', 'bought', 'outside', 'ordered'] as const).flatMap((list) =>
         (entry[list] ?? []).flatMap(({ part, line }, i) => {
           if (part === undefined || !line?.includes('/') || line.startsWith(`${part}/`)) return [];
           return [

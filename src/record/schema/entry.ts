@@ -27,6 +27,7 @@ export const entrySheet = (f: Fields) => {
     bill,
     choice,
   };
+  const waiting = field(f.ref('line').optional(), 'The planned line that waits for it.', 'lower-edge');
   const expected = field(f.day().optional(), 'The day it should come.', '2025-08-15');
   return sheet({
     by: field(f.ref('person').optional(), 'The day’s person, if the lines don’t say.', 'tobias'),
@@ -91,7 +92,7 @@ export const entrySheet = (f: Fields) => {
       '[{ what: Recore the radiator, from: cole-radiators, part: radiator, price: 640 }]',
     ),
     ordered: field(
-      lines(line({ ...order, expected })).optional(),
+      lines(line({ ...order, line: waiting, expected })).optional(),
       'Things ordered: open until they are received.',
       '[{ what: Top cloth, from: webb-trim, expected: 2025-12-01 }]',
     ),
