@@ -3,6 +3,7 @@
 // forms, an exact convolution on a grid of one, and four million draws with scipy.
 import { describe, expect, it } from 'vitest';
 import { constantCurve } from '../../../src/estimate/uncertain/curve.ts';
+import { finishOf } from '../../../src/estimate/uncertain/finish.ts';
 import { type Sampled, sampleLines } from '../../../src/estimate/uncertain/sample.ts';
 import { deviationOfSum } from '../../../src/estimate/uncertain/spread.ts';
 import { chanceAtMost, quantileOf, sortedDraws, summarize } from '../../../src/estimate/uncertain/summary.ts';
@@ -96,6 +97,34 @@ describe('seven independent elements drawn', () => {
   it('A12: need 9,354.4 over the most likely sum for P80, 5,152 for the mean', () => {
     expect(Math.abs(quantileOf(sorted, 0.8) - 77_092 - 9_354.4)).toBeLessThan(PERCENTILE);
     expect(sum(ranges.map(triangularMean)) - 77_092).toBeCloseTo(5_152, 6);
+  });
+});
+
+describe('seven independent elements as a forecast', () => {
+  const items = ELEMENTS.map(([id], i) => ({
+    id,
+    perHour: 0,
+    money: [{ id: 'price', curve: triangularCurve(ranges[i] as (typeof ranges)[0]), factor: 1 }],
+  }));
+  const sampling = { seed: 'seven elements', draws: 100_000, correlation: 0 };
+  const spent = { hours: 0, money: 10_000 };
+  const { left, finish, within } = finishOf({ spent, items }, sampling);
+
+  it('A9, A11: mean 82,244, P50 81,602, P80 86,446 within 0.3%, and so much higher with 10,000 spent', () => {
+    for (const [found, value] of [
+      [left.money.mean, MEAN],
+      [left.money.p50, 81_602],
+      [left.money.p80, 86_446],
+      [finish.money.p80 - 10_000, 86_446],
+    ] as const) {
+      expect(Math.abs(found / value - 1)).toBeLessThan(0.003);
+    }
+  });
+
+  it('A11: ends within spent and the most likely sum with 0.1258', () => {
+    const { chance, error } = within(10_000 + 77_092);
+    expect(error).toBeCloseTo(Math.sqrt((0.1258 * 0.8742) / 100_000), 4);
+    expect(Math.abs(chance - 0.1258)).toBeLessThan(4 * error);
   });
 });
 
