@@ -21,6 +21,16 @@ export function comparedChoice(
   record: CarRecord,
   lines: readonly CostLine[],
 ): ComparedChoice {
+  const known = done.get(choice);
+  if (known?.lines === lines) return known.compared;
+  const compared = compare(choice, record, lines);
+  done.set(choice, { lines, compared });
+  return compared;
+}
+
+const done = new WeakMap<Choice, { lines: readonly CostLine[]; compared: ComparedChoice }>();
+
+function compare(choice: Choice, record: CarRecord, lines: readonly CostLine[]): ComparedChoice {
   const ahead = choiceAhead(choice, record, lines, choice.decided?.on ?? lastDay(record));
   const seed = seedOf(record, choice);
   const compared = compareOptions(ahead.sums, { seed });
