@@ -15,16 +15,17 @@ export function recordFolder(): string {
 export async function openFolder(
   folder: string,
   today: Day = todayHere(),
-): Promise<Opened & { folder: string }> {
+): Promise<Opened & { folder: string; today: Day }> {
   const { files, photos, problems } = await readFolder(folder);
-  if (files.length === 0 && problems.length > 0) return { folder, problems: sorted(problems), read: NOTHING };
+  if (files.length === 0 && problems.length > 0)
+    return { folder, today, problems: sorted(problems), read: NOTHING };
   const unreadable = new Set(problems.map(({ place }) => place.file));
   const opened = openRecord({ files, photos, today });
   const more = opened.problems.filter(
     ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
   );
   const inPhotos = await lookAtPhotos(folder, photos);
-  return { ...opened, folder, problems: sorted([...problems, ...more, ...inPhotos]) };
+  return { ...opened, folder, today, problems: sorted([...problems, ...more, ...inPhotos]) };
 }
 
 const NOTHING = { entries: 0, parts: 0, choices: 0, vendors: 0, bills: 0, photos: 0 };

@@ -1,6 +1,7 @@
 // The one module that opens the record for the pages. A build opens it once; `npm run dev` opens it again when
 // a file of the record has changed.
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
+import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
 import { PHOTO_RULE } from '../photos/verdict.ts';
 import type { Counts } from '../record/open.ts';
@@ -12,7 +13,7 @@ import type { Photos } from '../views/photos.ts';
 import { countText } from '../views/problem-text.ts';
 
 /** What the pages are made from. Without `record` only the page of problems can be made. */
-export type Site = { problems: Problem[]; count: string; errors: number } & Book;
+export type Site = { problems: Problem[]; count: string; errors: number; today: Day } & Book;
 type Book = { record: CarRecord; rollup: Rollup; photos: Photos } | { record: undefined };
 
 let opened: { stamp: unknown; site: Promise<Site> } | undefined;
@@ -32,12 +33,12 @@ export async function book(): Promise<Site & { record: CarRecord }> {
 }
 
 async function open(): Promise<Site> {
-  const { record, problems: found, read, folder } = await openFolder(recordFolder());
-  if (!record) return { ...told(found, read), record: undefined };
+  const { record, problems: found, read, folder, today } = await openFolder(recordFolder());
+  if (!record) return { ...told(found, read), today, record: undefined };
   const { photos, problems: inPhotos } = await makePhotos(folder, record.photos);
   // Making a picture says more of it than a look at its head did.
   const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
-  return { ...told(problems, read), record, rollup: rollUp(record), photos };
+  return { ...told(problems, read), today, record, rollup: rollUp(record), photos };
 }
 
 function told(problems: Problem[], read: Counts) {

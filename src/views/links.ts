@@ -12,6 +12,7 @@ export const page = {
   day: (entry: string) => `day/${entry}.html`,
   parts: 'parts.html',
   part: (part: string) => `part/${part}.html`,
+  order: 'order.html',
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
