@@ -10,7 +10,7 @@ const ALPHA_BIT = 0x10;
 export function carried(file: Uint8Array): string[] {
   const bytes = Buffer.from(file.buffer, file.byteOffset, file.byteLength);
   if (
-    bytes.length < 20 ||
+    bytes.length < 12 ||
     bytes.toString('latin1', 0, 4) !== 'RIFF' ||
     bytes.toString('latin1', 8, 12) !== 'WEBP'
   )

@@ -2,7 +2,7 @@
 // remembered; of a file that is new, the head alone is read.
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Problem } from '../record/place.ts';
+import { type Problem, sorted } from '../record/place.ts';
 import { readKept, verdictOf } from './kept.ts';
 import { photoCache } from './make.ts';
 import { measuredFile } from './measured.ts';
@@ -32,5 +32,5 @@ export async function lookAtPhotos(
     );
     if (verdict) problems.push(photoProblem(file, verdict));
   });
-  return problems;
+  return sorted(problems);
 }

@@ -43,43 +43,44 @@ async function makeAll(place: Place, files: readonly string[], screen: Screen): 
   const { folder, cache, work } = place;
   const before = await readSeen(cache, folder);
   const seen: Seen = new Map();
-  const found = new Map<string, Found>();
-  const unopened = new Map<string, Verdict>();
-  const trying = (file: string, look: () => Promise<void>) =>
-    look().catch((error: NodeJS.ErrnoException) => {
-      if (error.path !== join(folder, file)) throw error;
-      unopened.set(file, { why: 'unopened', code: error.code ?? 'unknown' });
-    });
-  await eachInTurn(files, LOOKED_UP_AT_ONCE, (file) =>
-    trying(file, async () => {
-      const stats = await stat(join(folder, file));
-      const content = seenContent(before, file, stats);
-      const names = content === undefined ? undefined : namesOf(content);
-      const facts = names && (await readKept(cache, names));
-      if (content === undefined || !names || !facts) return;
-      seen.set(file, sight(stats, content));
-      found.set(file, { names, facts });
-    }),
-  );
-  const fresh = files.filter((file) => !found.has(file) && !unopened.has(file));
+  const found = new Map<string, Found | Verdict>();
+  await eachInTurn(files, LOOKED_UP_AT_ONCE, async (file) => {
+    const stats = await stat(join(folder, file)).catch(unopened);
+    const content = 'why' in stats ? undefined : seenContent(before, file, stats);
+    const names = content === undefined ? undefined : namesOf(content);
+    const facts = names && (await readKept(cache, names));
+    if ('why' in stats) found.set(file, stats);
+    if ('why' in stats || content === undefined || !names || !facts) return;
+    seen.set(file, sight(stats, content));
+    found.set(file, { names, facts });
+  });
+  const fresh = files.filter((file) => !found.has(file));
   const bar = progress(fresh.length, screen);
   const make = maker(place);
-  await eachInTurn(fresh, AT_ONCE, (file) =>
-    trying(file, async () => {
-      // The times before the reading: a change in between is then seen as one.
-      const stats = await stat(join(folder, file));
-      const camera = await readFile(join(folder, file));
-      const content = contentOf(camera);
-      found.set(file, await make(content, camera));
-      seen.set(file, sight(stats, content));
-      bar.step();
-    }),
-  );
+  await eachInTurn(fresh, AT_ONCE, async (file) => {
+    const camera = await readCamera(join(folder, file)).catch(unopened);
+    if ('why' in camera) found.set(file, camera);
+    else {
+      const content = contentOf(camera.bytes);
+      found.set(file, await make(content, camera.bytes));
+      seen.set(file, sight(camera.stats, content));
+    }
+    bar.step();
+  });
   bar.end();
   if (JSON.stringify([...seen].sort()) !== JSON.stringify([...before].sort())) {
     await writeSeen(cache, work, folder, seen);
   }
-  return { ...shown(files, found, unopened), made: make.count() };
+  return { ...shown(files, found), made: make.count() };
+}
+
+/** The times are taken before the reading: a change in between is then seen as one. */
+async function readCamera(path: string): Promise<{ stats: Stats; bytes: Buffer }> {
+  return { stats: await stat(path), bytes: await readFile(path) };
+}
+
+function unopened({ code = 'unknown' }: NodeJS.ErrnoException): Verdict {
+  return { why: 'unopened', code };
 }
 
 const sight = (stats: Stats, content: string) => ({ size: stats.size, changed: changedAt(stats), content });
@@ -111,18 +112,15 @@ function maker({ cache, work }: Place) {
   return Object.assign(make, { count: () => count });
 }
 
-function shown(
-  files: readonly string[],
-  found: ReadonlyMap<string, Found>,
-  unopened: ReadonlyMap<string, Verdict>,
-): Pick<Made, 'photos' | 'problems'> {
+function shown(files: readonly string[], found: ReadonlyMap<string, Found | Verdict>) {
   const photos = new Map<string, WebPhoto>();
   const problems: Problem[] = [];
   for (const file of files) {
     const one = found.get(file);
-    const verdict = unopened.get(file) ?? (one && verdictOf(one.facts));
+    if (!one) continue;
+    const verdict = 'why' in one ? one : verdictOf(one.facts);
     if (verdict) problems.push(photoProblem(file, verdict));
-    const photo = one && webPhoto(one.names, one.facts);
+    const photo = 'why' in one ? undefined : webPhoto(one.names, one.facts);
     if (photo) photos.set(file, photo);
   }
   return { photos, problems };

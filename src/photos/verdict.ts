@@ -46,7 +46,7 @@ function said(file: string, verdict: Verdict): [reason: string, mend: string] {
       return [`${file} is damaged from its beginning on.`, AGAIN];
     case 'damaged':
       return [
-        `${file} is damaged: what can’t be read of it is shown gray.`,
+        `${file} is damaged: the part that can’t be read is left blank.`,
         'Copy it from the camera or the phone again.',
       ];
     case 'too-large':
