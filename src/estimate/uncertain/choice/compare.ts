@@ -1,5 +1,6 @@
 // A choice worked out for the owner and the shop. It ranks nothing and calls no option best: cost is one column.
 import type { Sampling } from '../sample.ts';
+import { percentilesOf } from '../select.ts';
 import { chanceError, type Summary, summarize } from '../summary.ts';
 import { type Choice, type Option, type Plan, planOf } from './choice.ts';
 import { drawOptions, meanOf, meansOf, type OptionDraws, type Shape } from './draws.ts';
@@ -79,7 +80,17 @@ function againstOthers(plan: Plan, id: string, drawn: Map<string, OptionDraws>, 
     .filter(([other]) => other !== id)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([other, { cost }]) => {
-      const { p10, p50, p90 } = summarize(own.map((value, d) => value - (cost[d] as number)));
+      const [p10, p50, p90] = percentilesOf(differences(own, cost), [0.1, 0.5, 0.9]) as [
+        number,
+        number,
+        number,
+      ];
       return { other, mean: costAt(plan, id, means) - costAt(plan, other, means), p10, p50, p90 };
     });
+}
+
+function differences(own: Float64Array, other: Float64Array): Float64Array {
+  const less = new Float64Array(own.length);
+  for (let d = 0; d < less.length; d++) less[d] = (own[d] as number) - (other[d] as number);
+  return less;
 }

@@ -51,19 +51,21 @@ export function drawOptions(plan: Plan, sampling: Sampling, shape: Shape): Map<s
 function ownDraws(plan: Plan, option: Option, drivers: Map<string, Float64Array>, draws: number) {
   const cost = new Float64Array(draws);
   for (const { amount, by = [], times = 1 } of option.terms) {
-    const product = Float64Array.from(drivers.get(amount) as Float64Array, (value) => times * value);
-    for (const id of by) combine(product, drivers.get(id) as Float64Array, (a, b) => a * b);
-    combine(cost, product, (a, b) => a + b);
+    const factors = by.map((id) => drivers.get(id) as Float64Array);
+    addProducts(cost, drivers.get(amount) as Float64Array, factors, times);
   }
   const hours = new Float64Array(draws);
-  for (const id of hoursDrivers(plan, option)) {
-    combine(hours, drivers.get(id) as Float64Array, (a, b) => a + b);
-  }
+  for (const id of hoursDrivers(plan, option)) addProducts(hours, drivers.get(id) as Float64Array, [], 1);
   return { cost, hours };
 }
 
-function combine(into: Float64Array, other: Float64Array, by: (a: number, b: number) => number): void {
-  for (let d = 0; d < into.length; d++) into[d] = by(into[d] as number, other[d] as number);
+/** Adds times x amount x every factor, draw by draw. */
+function addProducts(sum: Float64Array, amount: Float64Array, factors: Float64Array[], times: number): void {
+  for (let d = 0; d < sum.length; d++) {
+    let product = times * (amount[d] as number);
+    for (let f = 0; f < factors.length; f++) product *= (factors[f] as Float64Array)[d] as number;
+    sum[d] = (sum[d] as number) + product;
+  }
 }
 
 /** Where an option fails, the share spent by then stays, and the next option's draw is added. */

@@ -14,18 +14,29 @@ export function valueOfKnowing(
   if (!first || costs.some(({ length }) => length !== first.length) || first.length === 0) {
     throw new RangeError('options are compared over the same draws, one or more');
   }
-  const least = Float64Array.from(first, (_, d) => Math.min(...costs.map((cost) => cost[d] as number)));
+  const least = leastOf(costs, first.length);
   // The option of least expected cost is the one least regretted; taken so, the order of options can't matter.
   return costs.map((cost) => regretOf(cost, least, weights)).reduce((a, b) => (lessRegretted(b, a) ? b : a));
 }
 
 type Regret = { worth: number; error: number };
 
+/** The least cost of each draw, written out for whole arrays, as are the loops below: a reader waits for them. */
+function leastOf(costs: readonly ArrayLike<number>[], draws: number): Float64Array {
+  const least = new Float64Array(draws).fill(Infinity);
+  for (const cost of costs) {
+    for (let d = 0; d < draws; d++) least[d] = Math.min(least[d] as number, cost[d] as number);
+  }
+  return least;
+}
+
 function regretOf(cost: ArrayLike<number>, least: Float64Array, weights?: ArrayLike<number>): Regret {
-  const regrets = least.map((lowest, d) => (cost[d] as number) - lowest);
+  const regrets = new Float64Array(least.length);
+  for (let d = 0; d < least.length; d++) regrets[d] = (cost[d] as number) - (least[d] as number);
   const worth = expectedOf(regrets, weights);
   if (weights) return { worth, error: 0 };
-  const squares = regrets.reduce((sum, regret) => sum + (regret - worth) ** 2, 0);
+  let squares = 0;
+  for (let d = 0; d < regrets.length; d++) squares += ((regrets[d] as number) - worth) ** 2;
   return { worth, error: Math.sqrt(squares) / regrets.length };
 }
 
@@ -47,14 +58,14 @@ export function chancesOfCheapest(costs: readonly ArrayLike<number>[]): number[]
   for (let d = 0; d < draws; d++) {
     let least = Infinity;
     let ties = 0;
-    for (const cost of costs) {
-      const here = cost[d] as number;
+    for (let i = 0; i < costs.length; i++) {
+      const here = costs[i]?.[d] as number;
       if (here === least) ties++;
       if (here < least) [least, ties] = [here, 1];
     }
-    costs.forEach((cost, i) => {
-      if (cost[d] === least) wins[i] = (wins[i] as number) + 1 / ties;
-    });
+    for (let i = 0; i < costs.length; i++) {
+      if (costs[i]?.[d] === least) wins[i] = (wins[i] as number) + 1 / ties;
+    }
   }
   return wins.map((won) => won / draws);
 }
