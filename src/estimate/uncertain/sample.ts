@@ -1,17 +1,25 @@
 // Draws the total of uncertain lines. Ranges never add end to end: only draws do.
 import { type Curve, PER_UNIT, PIECES, REACH } from './curve.ts';
+import { type KeptDraws, keptOrDrawn } from './kept-draws.ts';
 import { fillNormals } from './normals.ts';
 import { streamFor, uniforms } from './stream.ts';
 
 /** `id` names the draws: two lines of one id move as one. */
 export type Line = { id: string; curve: Curve };
 
+/** How often a total is drawn unless told otherwise. */
+export const DRAWS = 20_000;
 /**
- * `seed` comes from the record. `draws` is 20,000 unless told otherwise. `correlation` is the parameter of the normal
- * copula with one common cause: 0.25 unless told otherwise, the middle of what cost handbooks advise when nothing
- * is known (0.2 to 0.3), because sums taken as independent are far too sure.
+ * How much lines share a cause unless told otherwise: the middle of what cost handbooks advise when nothing is known
+ * (0.2 to 0.3), because sums taken as independent are far too sure.
  */
-export type Sampling = { seed: string; draws?: number; correlation?: number };
+export const CORRELATION = 0.25;
+
+/**
+ * `seed` comes from the record. `correlation` is the parameter of the normal copula with one common cause. `kept` holds
+ * numbers from call to call, for who draws the same names again; figures are the same with and without.
+ */
+export type Sampling = { seed: string; draws?: number; correlation?: number; kept?: KeptDraws };
 
 /** Draws of every line, in the order given, and of their sum. */
 export type Sampled = { draws: number; lines: { id: string; values: Float64Array }[]; totals: Float64Array };
@@ -38,31 +46,37 @@ export type Drawer = {
   draw: (id: string, curve: Curve) => Float64Array;
   /** Draws on their own: what has nothing to do with how the work goes, such as a rate. */
   drawAlone: (id: string, curve: Curve) => Float64Array;
-  /** Uniform numbers from 0 up to 1, for what happens or does not. */
+  /** Uniform numbers from 0 up to 1, for what happens or does not; to be read only. */
   drawChances: (id: string) => Float64Array;
 };
 
 /** @throws RangeError as `sampleLines` does. */
-export function drawerFor({ seed, draws = 20_000, correlation = 0.25 }: Sampling): Drawer {
+export function drawerFor({ seed, draws = DRAWS, correlation = CORRELATION, kept }: Sampling): Drawer {
   if (!(correlation >= 0 && correlation <= 1)) {
     throw new RangeError(`a correlation lies between 0 and 1, not ${correlation}`);
   }
   if (!(Number.isInteger(draws) && draws > 0)) {
     throw new RangeError(`draws are a whole number above zero, not ${draws}`);
   }
-  const common = new Float64Array(draws);
-  fillNormals(common, streamFor(seed, 'common cause'));
-  const own = new Float64Array(draws);
+  const normals = (name: string): Float64Array =>
+    keptOrDrawn(kept, { seed, name, draws }, () => {
+      const out = new Float64Array(draws);
+      fillNormals(out, streamFor(seed, name));
+      return out;
+    });
+  const common = normals('common cause');
   const along = (id: string, curve: Curve, shared: number): Float64Array => {
     if (curve.span === 0) return new Float64Array(draws).fill(curve.base);
-    fillNormals(own, streamFor(seed, `line ${id}`));
-    return valuesAt(curve, common, own, Math.sqrt(shared), Math.sqrt(1 - shared));
+    return valuesAt(curve, common, normals(`line ${id}`), Math.sqrt(shared), Math.sqrt(1 - shared));
   };
   return {
     draws,
     draw: (id, curve) => along(id, curve, correlation),
     drawAlone: (id, curve) => along(id, curve, 0),
-    drawChances: (id) => uniforms(draws, streamFor(seed, `chance ${id}`)),
+    drawChances: (id) => {
+      const name = `chance ${id}`;
+      return keptOrDrawn(kept, { seed, name, draws }, () => uniforms(draws, streamFor(seed, name)));
+    },
   };
 }
 

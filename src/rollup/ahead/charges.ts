@@ -1,7 +1,6 @@
 // What the owner will be charged for an hour, a purchase, freight or outside work on a day: rules, not bills.
 import { type HandlingRule, inForce, taxesInForce } from '../../estimate/rules.ts';
 import type { Day } from '../../figures/days.ts';
-import type { Minor } from '../../figures/money.ts';
 import type { Decimal } from '../../figures/rounding.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { CostLine } from '../cost-lines.ts';
@@ -23,8 +22,8 @@ export type Charges = {
    * Both are 0 once the cap of the rule is used up.
    */
   materials: { hour: number; share: number };
-  /** What the rule may still charge before tax; Infinity without a cap. */
-  materialsLeft: Minor;
+  /** What the rule may still charge, tax charged on it included; Infinity without a cap. */
+  materialsLeft: number;
 };
 
 /** The rules of a day. `lines` are what was charged so far: they say how much of a cap on materials is used. */
@@ -38,8 +37,8 @@ export function chargesOn(record: CarRecord, lines: readonly CostLine[], day: Da
   const used = lines
     .filter((line) => line.kind === 'materials' && rule && line.day >= rule.from && line.day <= day)
     .reduce((sum, { charged }) => sum + charged, 0);
-  const materialsLeft = rule?.cap === undefined ? Number.POSITIVE_INFINITY : Math.max(0, rule.cap - used);
-  const withTax = materialsLeft > 0 ? 1 + tax('charged', 'materials') : 0;
+  const left = rule?.cap === undefined ? Number.POSITIVE_INFINITY : Math.max(0, rule.cap - used);
+  const withTax = left > 0 ? 1 + tax('charged', 'materials') : 0;
   return {
     factor: (kind, paid) =>
       (1 + (paid === undefined ? tax('paid', kind) : Number(paid))) *
@@ -50,7 +49,7 @@ export function chargesOn(record: CarRecord, lines: readonly CostLine[], day: Da
       hour: (rule?.['per-hour'] ?? 0) * withTax,
       share: Number(rule?.['of-labour'] ?? 0) * withTax,
     },
-    materialsLeft,
+    materialsLeft: left > 0 ? left * withTax : 0,
   };
 }
 

@@ -7,12 +7,11 @@ import type {
   Term,
 } from '../../estimate/uncertain/choice/choice.ts';
 import type { Day } from '../../figures/days.ts';
-import type { Minor } from '../../figures/money.ts';
-import { certain, type Range } from '../../figures/ranges.ts';
+import { certain } from '../../figures/ranges.ts';
 import type { CarRecord, Choice, Option } from '../../record/record.ts';
 import type { CostLine } from '../cost-lines.ts';
 import { type Bill, type Charges, chargesOn } from './charges.ts';
-import { rateOf } from './hours.ts';
+import { inHours, rateOf } from './hours.ts';
 
 /** What a driver stands for. `line` counts the option's lines from 0; `works` are the kinds of work at one rate. */
 export type About =
@@ -27,10 +26,13 @@ export type About =
 export type ChoiceAhead = {
   sums: ChoiceSums;
   about: ReadonlyMap<string, About>;
-  rates: { driver: string; rate: Minor; works: string[] }[];
+  rates: { driver: string; rate: number; works: string[] }[];
   noRate: string[];
   day: Day;
 };
+
+/** The prices of a choice, where they aren't those of the day: minor units an hour, and what comes on top. */
+export type OwnPrices = { rate?: (work: string) => number | undefined; charges?: Charges };
 
 /**
  * Money in minor units, hours in hours, at the rules of a day. Hours cost their rate and the materials that go with
@@ -41,9 +43,9 @@ export function choiceAhead(
   record: CarRecord,
   lines: readonly CostLine[],
   day: Day,
+  { rate = (work) => rateOf(record, work, day), charges = chargesOn(record, lines, day) }: OwnPrices = {},
 ): ChoiceAhead {
-  const charges = chargesOn(record, lines, day);
-  const rates = ratesOf(choice, record, day);
+  const rates = ratesOf(choice, rate);
   const about = new Map<string, About>();
   const drivers: Driver[] = [];
   const put = (driver: Driver, what: About) => {
@@ -73,13 +75,13 @@ export function choiceAhead(
 }
 
 /** Kinds of work that are charged alike are one driver: the owner asks what an hour costs, not an hour of each. */
-function ratesOf(choice: Choice, record: CarRecord, day: Day) {
+function ratesOf(choice: Choice, rateOfWork: (work: string) => number | undefined) {
   const works = new Set(
     choice.options.flatMap(({ lines }) =>
       lines.flatMap(({ work, hours }) => (work !== undefined && hours ? [work] : [])),
     ),
   );
-  const byRate = Map.groupBy([...works].sort(), (work) => rateOf(record, work, day));
+  const byRate = Map.groupBy([...works].sort(), rateOfWork);
   const known = [...byRate].flatMap(([rate, alike]) =>
     rate === undefined ? [] : [{ driver: `rate of ${alike.join(', ')}`, rate, works: alike }],
   );
@@ -141,9 +143,3 @@ function hoursTerms(
     { amount: id, times: rate === undefined ? 0 : materials.hour },
   ];
 }
-
-const inHours = ({ low, likely, high }: Range): Range => ({
-  low: low / 60,
-  likely: likely / 60,
-  high: high / 60,
-});

@@ -2,6 +2,7 @@
 import { hourlyRate } from '../../estimate/rules.ts';
 import type { Day } from '../../figures/days.ts';
 import type { Minor } from '../../figures/money.ts';
+import type { Range } from '../../figures/ranges.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { CostLine } from '../cost-lines.ts';
 
@@ -42,3 +43,10 @@ export function usualRate(record: CarRecord, worked: Worked, work: string, day: 
   if (minutes === 0) return rateOf(record, work, day);
   return people.reduce((sum, each) => sum + each.rate * each.minutes, 0) / minutes;
 }
+
+/** A range of minutes in hours. */
+export const inHours = ({ low, likely, high }: Range): Range => ({
+  low: low / 60,
+  likely: likely / 60,
+  high: high / 60,
+});

@@ -1,0 +1,144 @@
+// The forecast: what is spent, what is left of every planned line, and where that ends, at the rules of the last day.
+import { type Both, type Finish, finishOf, type ItemLeft } from '../../estimate/uncertain/finish.ts';
+import { CORRELATION, DRAWS } from '../../estimate/uncertain/sample.ts';
+import type { Day } from '../../figures/days.ts';
+import type { Minor } from '../../figures/money.ts';
+import { once } from '../../record/once.ts';
+import type { CarRecord } from '../../record/record.ts';
+import type { Rollup } from '../cost-lines.ts';
+import {
+  type ChoiceLeft,
+  choiceAt,
+  choiceItem,
+  choicesLeft,
+  drawChoice,
+  sumsOf,
+  type Uncounted,
+} from './choices-left.ts';
+import { lastDay, seedOf } from './compared.ts';
+import { type Experience, experienceOf } from './experience.ts';
+import type { LineLeft } from './line-left.ts';
+import {
+  expectedMaterials,
+  itemOf,
+  likelyMoney,
+  linesAhead,
+  type OpenLine,
+  worksWithoutRate,
+} from './lines-ahead.ts';
+import { capped, pricesOf } from './prices.ts';
+
+/** What is left of a planned line. `over` is what has reached its high end: hours, or vendors' prices. */
+export type LineAhead = ItemLeft &
+  OpenLine & {
+    begun: boolean;
+    /** The day of the writer's word, where that says what is left and not the plan. */
+    since: Day | undefined;
+    over: { of: keyof LineLeft; spent: number; high: number }[];
+  };
+
+/** A choice that stands for the lines that it settles. */
+export type ChoiceAhead = ItemLeft & ChoiceLeft;
+
+/** Money in minor units, hours in hours. */
+export type Forecast = Pick<Finish, 'draws' | 'left' | 'finish' | 'quantiles'> & {
+  day: Day;
+  correlation: number;
+  spent: Both<number>;
+  agreed: Minor;
+  /** Chance of ending within what was agreed; nothing without an agreement. */
+  within: { chance: number; error: number } | undefined;
+  /** Agreed less the P80 of the finish: below zero where it is short. */
+  spare: number;
+  /** Spent, and what is likely for each line as written. The contingency is the P80 of the finish less that. */
+  likelyFinish: number;
+  contingency: number;
+  lines: LineAhead[];
+  choices: ChoiceAhead[];
+  uncounted: Uncounted[];
+  unestimated: OpenLine[];
+  /** Kinds of work that are left and have no rate: their hours count, their money doesn't. */
+  noRate: string[];
+  /** Share of the materials expected that a cap lets pass; 1 unless it binds. */
+  materials: number;
+  experience: Experience;
+};
+
+export type ForecastOptions = { corrected?: boolean; draws?: number };
+
+const kept = once((_rollup: Rollup) => new Map<string, Forecast>());
+
+/** `corrected: false` takes the ranges as written, whatever finished lines took. Worked out once for a roll-up. */
+export function forecastOf(
+  record: CarRecord,
+  rollup: Rollup,
+  { corrected = true, draws = DRAWS }: ForecastOptions = {},
+): Forecast {
+  const known = kept(rollup);
+  const name = `${corrected} ${draws}`;
+  const forecast = known.get(name) ?? drawn(record, rollup, corrected, draws);
+  known.set(name, forecast);
+  return forecast;
+}
+
+function drawn(record: CarRecord, rollup: Rollup, corrected: boolean, draws: number): Forecast {
+  const sampling = { seed: seedOf(record), draws };
+  const experience = experienceOf(record, rollup, corrected);
+  const { counted, uncounted } = choicesLeft(record, rollup);
+  const { lines, unestimated } = linesAhead(record, rollup, experience, counted);
+  const before = pricesOf(record, rollup.lines);
+  const prices = capped(before, expectedMaterials(lines, counted, record, rollup, before));
+  const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
+  const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
+  const spent = { hours: rollup.total.minutes / 60, money: rollup.total.charged };
+  const { within, items, ...finish } = finishOf(
+    {
+      spent,
+      items: priced.map(({ item }) => item),
+      drawn: choices.map(({ each, sums }) => drawChoice(each, sums, sampling)),
+    },
+    sampling,
+  );
+  const byId = new Map(items.map((item) => [item.id, item]));
+  const left = (id: string) => byId.get(id) as ItemLeft;
+  const { agreed, planned } = rollup;
+  const likelyFinish =
+    spent.money +
+    sum(priced.map(({ line, item }) => likelyMoney(line, item))) +
+    sum(choices.map(({ each, sums }) => choiceAt(each, sums, 'likely').money));
+  return {
+    ...finish,
+    day: lastDay(record),
+    correlation: CORRELATION,
+    spent,
+    agreed,
+    // Half a minor unit: what is charged is rounded to whole ones.
+    within: agreed > 0 ? within(agreed + 0.5) : undefined,
+    spare: agreed - finish.finish.money.p80,
+    likelyFinish,
+    contingency: finish.finish.money.p80 - likelyFinish,
+    lines: lines.map(({ id, part, line, left: own }) => ({
+      ...left(id),
+      part,
+      line,
+      begun: planned[id]?.begun ?? false,
+      since: own.hours?.since ?? own.spend?.since,
+      over: overOf(own),
+    })),
+    choices: counted.map((each) => ({ ...left(choiceItem(each.choice)), ...each })),
+    uncounted,
+    unestimated,
+    noRate: worksWithoutRate(lines, counted, prices),
+    materials: prices.share,
+    experience,
+  };
+}
+
+function overOf(left: LineLeft): LineAhead['over'] {
+  return (['hours', 'spend', 'outside'] as const).flatMap((of) => {
+    const over = left[of]?.over;
+    return over ? [{ of, ...over }] : [];
+  });
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
