@@ -51,6 +51,24 @@ describe('draws', () => {
     expect(sampleLines(lines, { seed: 's', draws: 50 }).totals).toEqual(told.totals);
   });
 
+  it('are the same to the last digit when their numbers were kept', () => {
+    const kept = new Map();
+    const fresh = (seed: string, draws: number) => sampleLines(lines, { seed, draws });
+    for (const [seed, draws] of [
+      ['s', 300],
+      ['s', 300],
+      ['s', 40],
+      ['other', 300],
+      ['s', 300],
+    ] as const) {
+      expect(sampleLines(lines, { seed, draws, kept })).toEqual(fresh(seed, draws));
+    }
+    const moved = lines.map(({ id }, i) => ({ id, curve: pertCurve({ low: 1, likely: 2 + i, high: 9 }) }));
+    expect(sampleLines(moved, { seed: 's', draws: 300, kept })).toEqual(
+      sampleLines(moved, { seed: 's', draws: 300 }),
+    );
+  });
+
   it('of one id move as one', () => {
     const { lines: drawn } = sampleLines(
       ['same', 'same'].map((id) => ({ id, curve: standard })),

@@ -48,6 +48,22 @@ describe('the options of a choice', () => {
     expect(from?.p10).toBeLessThan(from?.p50 as number);
   });
 
+  it('come out the same to the last digit when the numbers of earlier draws were kept', () => {
+    const kept = new Map();
+    const dearer: Choice = {
+      ...FENDER,
+      drivers: FENDER.drivers.map((driver) => ({
+        ...driver,
+        range:
+          { rate: certain(96), 'too thin': { low: 0.1, likely: 0.2, high: 0.4 } }[driver.id] ?? driver.range,
+      })),
+    };
+    for (const choice of [FENDER, dearer, FENDER]) {
+      expect(compared(choice, { kept })).toEqual(compared(choice));
+    }
+    expect(kept.size).toBeGreaterThan(5);
+  });
+
   it('turn where hand reckoning says', () => {
     const turns = new Map(pairs[0]?.turns.map(({ driver, turning }) => [driver, turning]));
     // REPAIR = REPRODUCTION in the chance: a + c (0.4 a + b - a) = b.
