@@ -1,4 +1,5 @@
 // `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
+// `npm run bench -- photos [count]`: what pictures cost, beside a bare loop that makes them.
 import { readFileSync } from 'node:fs';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
@@ -10,6 +11,7 @@ import { openRecord } from '../record/open.ts';
 import type { CarRecord, WrittenFile } from '../record/record.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { longRecord } from './bench/long-record.ts';
+import { photoRows } from './bench/photos.ts';
 
 const ENTRIES = 600;
 const SEED = 1934;
@@ -92,4 +94,10 @@ function versions(): string {
   return `Node ${process.versions.node}, ${named.map((name) => `${name} ${dependencies[name]}`).join(', ')}.`;
 }
 
-bench();
+const [what, count = '200'] = process.argv.slice(2);
+if (what === undefined) bench();
+else if (what === 'photos' && /^[1-9]\d{0,4}$/.test(count)) console.table(await photoRows(Number(count)));
+else {
+  console.error('Use: npm run bench, or npm run bench -- photos [count].');
+  process.exitCode = 2;
+}
