@@ -54,6 +54,9 @@ function everyMention(record: CarRecord): Mention[] {
     choice.settles?.forEach((line, i) => {
       note('line', choice, ['settles', i], line, choice.part.length === 1 ? choice.part[0] : undefined);
     });
+    choice.photos?.forEach((photo, i) => {
+      note('photo', choice, ['photos', i], photo);
+    });
     choice.options.forEach((option, i) => {
       option.lines.forEach((line, j) => {
         note('work', choice, ['options', i, 'lines', j, 'work'], line.work);

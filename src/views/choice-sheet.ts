@@ -1,7 +1,7 @@
 // The choice sheet: what an owner needs before saying yes, on one page and one printed sheet.
 
 import { moneyText } from '../figures/money-text.ts';
-import type { CarRecord, Choice, Option } from '../record/record.ts';
+import { type CarRecord, type Choice, type Option, photoPath } from '../record/record.ts';
 import { chargesOn } from '../rollup/ahead/charges.ts';
 import type { About, ChoiceAhead } from '../rollup/ahead/choice-sums.ts';
 import { comparedChoice } from '../rollup/ahead/compared.ts';
@@ -15,7 +15,7 @@ import type { Sheet } from './live/sheet.ts';
 import { type SheetWords, sheetWords } from './live/sheet-words.ts';
 import { type TurnRow, turnRows } from './live/turning-words.ts';
 import { capital, words } from './parts.ts';
-import { type Photos, type Shot, shotsOfPart } from './photos.ts';
+import { type Photos, type Shot, shotsOf, shotsOfPart } from './photos.ts';
 
 /** A control with the words that stand at it before it is moved. */
 export type ShownControl = Control & { text: string };
@@ -68,6 +68,11 @@ export function choiceSheet(choice: Choice, record: CarRecord, rollup: Rollup): 
   };
 }
 
+/** The sheet as a page carries it for its script: no text of the record can end the element it stands in. */
+export function sheetJson(sheet: Sheet): string {
+  return JSON.stringify(sheet).replaceAll('<', '\\u003c');
+}
+
 /** The hazards of all lines of all options, each with the options that it belongs to. */
 export function choiceCautions({ options }: Choice): OptionCaution[] {
   const of = ({ lines }: Option) => lines.flatMap(({ hazards = [] }) => hazards);
@@ -79,8 +84,17 @@ export function choiceCautions({ options }: Choice): OptionCaution[] {
   }));
 }
 
-/** The newest pictures of the parts that a choice is about, at most `most`, the oldest of them first. */
+/** The pictures that a choice names; else the newest of its parts. At most `most`, the oldest of them first. */
 export function choiceShots(choice: Choice, record: CarRecord, photos: Photos, most: number): Shot[] {
+  if (choice.photos) {
+    const named = new Set(choice.photos);
+    return record.entries
+      .flatMap((entry) => {
+        const own = (entry.photos ?? []).filter(({ file }) => named.has(photoPath(file, entry.day)));
+        return shotsOf({ ...entry, photos: own }, photos);
+      })
+      .slice(0, most);
+  }
   return choice.part
     .flatMap((part) => shotsOfPart(record, photos, part))
     .toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))

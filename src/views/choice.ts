@@ -24,7 +24,7 @@ export function optionRows(choice: Choice, record: CarRecord): OptionRow[] {
     ['Way', ({ way }) => [said(words(way))]],
     ['Work', ({ lines }) => lines.flatMap((line) => workOf(line, record.currency))],
     ['To buy', ({ lines }) => lines.flatMap((line) => buyOf(line, record.currency, names))],
-    ['Wait', ({ wait }) => (wait ? [said('', figure('', wait, daysRangeText))] : [])],
+    ['Wait', ({ wait }) => [wait ? said('', figure('', wait, daysRangeText)) : said('none')]],
     ['Original kept', ({ keeps }) => (keeps === undefined ? [] : [said(shareText(keeps))])],
     ['Can fail', (option) => failOf(option, options)],
     ['Mark', ({ mark }) => (mark ? [said(mark)] : [])],
@@ -34,11 +34,6 @@ export function optionRows(choice: Choice, record: CarRecord): OptionRow[] {
   return rows
     .map(([head, of]) => ({ head, cells: options.map(of) }))
     .filter(({ cells }) => cells.some((cell) => cell.length > 0));
-}
-
-/** True when a line of any option can hurt. */
-export function hasHazard({ options }: Choice): boolean {
-  return options.some(({ lines }) => lines.some(({ hazards = [] }) => hazards.length > 0));
 }
 
 type Line = Option['lines'][number];
@@ -72,7 +67,7 @@ function buyOf({ buy, price, freight, tax, from }: Line, currency: Currency, nam
 }
 
 function failOf({ 'can-fail': fail }: Option, options: readonly Option[]): Saying[] {
-  if (!fail) return [];
+  if (!fail) return [said('no failure foreseen')];
   const next = options.find(({ option }) => option === fail.then);
   return [
     said(

@@ -62,7 +62,8 @@ export function choiceGroups(record: CarRecord): { title: string; none: string; 
   ].filter(({ items, none }) => items.length > 0 || none !== '');
 }
 
-function chosenName(choice: Choice): string {
+/** The heading of the option decided on. */
+export function chosenName(choice: Choice): string {
   const option = choice.options.find(({ option: id }) => id === choice.decided?.option);
   return option ? optionName(option) : (choice.decided?.option ?? '');
 }

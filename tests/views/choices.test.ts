@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hasHazard, optionRows } from '../../src/views/choice.ts';
+import { optionRows } from '../../src/views/choice.ts';
 import { choiceGroups, choiceState, decision } from '../../src/views/choices.ts';
 import { viewed } from './records.ts';
 
@@ -98,9 +98,5 @@ describe('the options side by side', () => {
     expect(rows.get('Can fail')?.[1]?.[0]?.text).toBe(
       'A chance of 25%. By then 40% of its cost is spent, and this follows: New corners in NB steel.',
     );
-  });
-
-  it('know whether anything in them can hurt', () => {
-    expect([hasHazard(corners), hasHazard(paint)]).toEqual([true, false]);
   });
 });

@@ -9,7 +9,7 @@ export const photoNeverNamed: Check = {
   why: 'A picture that no day names has no caption, and nobody will know later what it shows.',
   run: (record) => {
     const namedOnes = new Set(
-      mentions(record).flatMap(({ refers, name }) => (refers === 'photo' ? [name] : [])),
+      mentions(record).flatMap(({ refers, name, entry }) => (refers === 'photo' && entry ? [name] : [])),
     );
     return record.photos
       .filter((path) => !namedOnes.has(path))

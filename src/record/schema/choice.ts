@@ -24,6 +24,11 @@ export const choiceSheet = (f: Fields) =>
       'The ways open.',
       '[{ option: repair, way: repair, lines: […] }, …]',
     ),
+    photos: field(
+      f.refs('photo').optional(),
+      'Pictures for its sheet, by their path; without them the newest of its parts stand there.',
+      '[photos/2025-06-03/IMG_1080.jpg]',
+    ),
     decided: field(
       sheet({
         option: field(f.id(), 'The option taken.', 'repair'),

@@ -44,10 +44,11 @@ export function rangesTitle(ranges: readonly CostRange[]): string {
 
 export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: number): Chart {
   const narrow = width < 500;
+  const scale = scaleOf(ranges, narrow ? 4 : 6);
   const whole = (amount: number) => moneyText(Math.round(amount), sheet.currency).replace(/\.\d+$/, '');
   return {
     width,
-    height: ranges.length * (narrow ? 58 : 46) + 26,
+    height: ranges.length * (narrow ? 52 : 46) + 26,
     config: {
       type: 'bar',
       data: {
@@ -67,14 +68,14 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
         layout: { padding: { left: narrow ? 44 : 60, right: narrow ? 44 : 60, top: 4 } },
         scales: {
           x: {
-            ...ends(ranges),
+            ...scale,
             grid: { color: RULE },
             border: { display: false },
             ticks: {
               color: INK_2,
               font: FONT,
               maxRotation: 0,
-              maxTicksLimit: narrow ? 4 : 7,
+              stepSize: scale.step,
               callback: (amount: number | string) => whole(Number(amount)),
             },
           },
@@ -88,12 +89,18 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
 
 const RANGE = '#7f9887';
 
-/** A tenth of room on both sides, and never below nothing. */
-function ends(ranges: readonly CostRange[]): { min: number; max: number } {
+/** From a round amount below all bars to one above them, in at most so many round steps, never below nothing. */
+function scaleOf(ranges: readonly CostRange[], most: number): { min: number; max: number; step: number } {
   const low = Math.min(...ranges.map((range) => range.low));
   const high = Math.max(...ranges.map((range) => range.high));
-  const room = Math.max((high - low) / 10, 1);
-  return { min: Math.max(0, low - room), max: high + room };
+  const power = 10 ** Math.floor(Math.log10(Math.max(high - low, high / 10, 10) / most));
+  const ends = (step: number) => ({
+    min: Math.max(0, Math.floor(low / step) * step),
+    max: Math.ceil(high / step) * step,
+    step,
+  });
+  const scales = [1, 2, 5, 10, 20].map((times) => ends(times * power));
+  return scales.find(({ min, max, step }) => (max - min) / step <= most) ?? ends(50 * power);
 }
 
 /** The stroke at each middle, figures at both ends, and above the bar its name and the middle. */
