@@ -1,4 +1,5 @@
-// Finds pictures without a caption or without `alt`.
+// Finds pictures without a caption or without `alt`: one problem for an entry, since they come by the dozen.
+import type { Entry } from '../record.ts';
 import type { Check } from './check.ts';
 
 export const photoWithoutWords: Check = {
@@ -6,17 +7,25 @@ export const photoWithoutWords: Check = {
   severity: 'warning',
   why: 'A caption says why a picture was taken; `alt` says it to those who can’t see it.',
   run: ({ entries }) =>
-    entries.flatMap(({ photos = [] }) =>
-      photos.flatMap(({ caption, alt, file, place }) => {
-        const missing = [...(caption ? [] : ['caption']), ...(alt ? [] : ['alt'])];
-        if (missing.length === 0) return [];
-        return [
-          {
-            place,
-            reason: `\`${file}\` has no ${missing.map((key) => `\`${key}\``).join(' and no ')}.`,
-            mend: 'A short sentence is enough.',
-          },
-        ];
-      }),
-    ),
+    entries.flatMap(({ photos = [] }) => {
+      const wordless = photos.filter(({ caption, alt }) => !caption || !alt);
+      const [first] = wordless;
+      if (!first) return [];
+      return [
+        { place: first.place, reason: lacking(first.file, wordless), mend: 'A short sentence is enough.' },
+      ];
+    }),
 };
+
+function lacking(first: string, photos: NonNullable<Entry['photos']>): string {
+  const without = (['caption', 'alt'] as const)
+    .map((key) => ({ key, count: photos.filter((photo) => !photo[key]).length }))
+    .filter(({ count }) => count > 0);
+  const more = photos.length - 1;
+  const which = `\`${first}\`${more > 0 ? ` and ${more} ${more === 1 ? 'other' : 'others'}` : ''}`;
+  if (without.every(({ count }) => count === photos.length)) {
+    return `${which} ${more > 0 ? 'have' : 'has'} no ${without.map(({ key }) => `\`${key}\``).join(' and no ')}.`;
+  }
+  const [captions, alts] = without.map(({ count }) => count);
+  return `${which} lack words: ${captions} have no \`caption\`, ${alts} no \`alt\`.`;
+}
