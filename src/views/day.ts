@@ -27,7 +27,7 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
     table('Ordered', ['What', 'From', 'For', 'Price', 'Expected'], entry.ordered, (line) => [
       line.what,
       names.vendor(line.from),
-      names.part(line.part),
+      names.part(line.part) + (line.line ? `. ${names.line(lineName(line.line, line.part))}` : ''),
       money(line.price),
       day(line.expected),
     ]),

@@ -13,6 +13,7 @@ export const page = {
   parts: 'parts.html',
   part: (part: string) => `part/${part}.html`,
   order: 'order.html',
+  marks: 'marks.html',
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
