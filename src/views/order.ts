@@ -39,7 +39,8 @@ export type OrderPage = {
   opening: string;
   groups: OrderGroup[];
   otherOrders: Said[];
-  longest: string;
+  /** The longest way: its hours in a sentence, its lines in another; empty where nothing is left. */
+  longest: { hours: string; steps: string };
   circle: string;
   hazards: string[];
 };
@@ -161,15 +162,18 @@ const ALSO: { [each in WaitsFor['for']]: string } = {
   work: 'other work',
 };
 
-/** `The longest way through is 35 h. Top irons: Fit the prop nuts (1 h), then Top: Pads and webbing (34 h).` */
-function longestText({ lines, longest }: OrderOfWork, names: Names): string {
-  if (longest.lines.length === 0) return '';
+/** `The longest way through is 35 h.` and `Top irons: Fit the prop nuts (1 h), then Top: Pads and webbing (34 h).` */
+function longestText({ lines, longest }: OrderOfWork, names: Names): OrderPage['longest'] {
+  if (longest.lines.length === 0) return { hours: '', steps: '' };
   const of = new Map(lines.map((line) => [line.name, line]));
   const steps = longest.lines.flatMap((name) => {
     const line = of.get(name);
     return line ? [`${names.part(line.part)}: ${line.line.do} (${leftText(line) || 'no hours'})`] : [];
   });
-  return `The longest way through is ${hoursRangeText(certain(longest.minutes))}. ${steps.join(', then ')}.`;
+  return {
+    hours: `The longest way through is ${hoursRangeText(certain(longest.minutes))}.`,
+    steps: `${steps.join(', then ')}.`,
+  };
 }
 
 const many = (count: number, one: string) => `${count} ${count === 1 ? one : `${one}s`}`;

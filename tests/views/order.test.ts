@@ -119,9 +119,10 @@ describe('the page of the order of work', () => {
 
   test('tells the longest way, with its hours', () => {
     // 3 − 1 worked, 6, 4.
-    expect(told.longest).toBe(
-      'The longest way through is 12 h. Cowl: Strip it (2 h), then Cowl: Fill the low spots (6 h), then Cowl: Fit it (4 h).',
-    );
+    expect(told.longest).toEqual({
+      hours: 'The longest way through is 12 h.',
+      steps: 'Cowl: Strip it (2 h), then Cowl: Fill the low spots (6 h), then Cowl: Fit it (4 h).',
+    });
   });
 
   test('carries the hazards of what is still to do', () => {
@@ -134,24 +135,24 @@ describe('the page of the order of work', () => {
     });
     const none = orderPage(orderOfWork(done.record, done.rollup), done.record, '2025-06-01');
     expect(none.opening).toBe('Every planned line is finished.');
-    expect(none.longest).toBe('');
+    expect(none.longest).toEqual({ hours: '', steps: '' });
   });
 });
 
 describe('the drawing of the chain', () => {
-  const chain = chainOf(order, record, 760);
+  const rowsOf = (width: number) => chainOf(order, record, width)?.bands.flatMap(({ rows }) => rows) ?? [];
 
-  test('shows the lines that wait or are waited for, in order of their start', () => {
-    expect(chain?.rows.map(({ name, longest }) => [name, longest])).toEqual([
-      ['cowl/strip', true],
+  test('shows the lines that wait or are waited for, each below those, the longest way together', () => {
+    expect(rowsOf(760).map(({ name, longest }) => [name, longest])).toEqual([
       ['frame/level', false],
+      ['cowl/strip', true],
       ['cowl/fill', true],
       ['cowl/fit', true],
     ]);
   });
 
   test('draws bars to scale: each begins where the last that it waits for ends', () => {
-    const bar = (name: string) => chain?.rows.find((row) => row.name === name) ?? { x: 0, width: 0 };
+    const bar = (name: string) => rowsOf(760).find((row) => row.name === name) ?? { x: 0, width: 0 };
     const end = (name: string) => bar(name).x + bar(name).width;
     expect(bar('cowl/fill').x).toBeCloseTo(end('cowl/strip'), 1);
     expect(bar('cowl/fit').x).toBeCloseTo(end('cowl/fill'), 1);
@@ -162,21 +163,43 @@ describe('the drawing of the chain', () => {
 
   test('keeps within its frame, in both sizes, with a tick for the last hour', () => {
     for (const width of [760, 340]) {
-      const { rows, height, ticks } = chainOf(order, record, width) ?? { rows: [], height: 0, ticks: [] };
-      for (const { x, width: long, y, label, hours } of rows) {
+      const chain = chainOf(order, record, width);
+      const last = chain?.bands.at(-1);
+      for (const { x, width: long, y, label, hours } of rowsOf(width)) {
         expect(x).toBeGreaterThanOrEqual(0);
         expect(x + long).toBeLessThan(width);
         expect(hours.x).toBeLessThan(width - 40);
-        expect(y + BAR).toBeLessThan(height);
+        expect(y + BAR).toBeLessThan((last?.top ?? 0) + (last?.height ?? 0));
         expect(label.x).toBeGreaterThanOrEqual(0);
       }
-      expect(Number(ticks.at(-1)?.text)).toBeGreaterThanOrEqual(12);
+      expect(Number(chain?.ticks.at(-1)?.text)).toBeGreaterThanOrEqual(12);
     }
   });
 
+  test('is cut into bands without a gap, each with its own rows and every link that crosses it', () => {
+    const planned = Array.from(
+      { length: 25 },
+      (_, i) => `  - { line: l${i}, do: Do it, work: metal, hours: 1${i === 0 ? '' : ', after: [l0]'} }\n`,
+    );
+    const long = recordOf({
+      'parts/cowl.md': `---\nname: Cowl\ngroup: Body panels\nplanned:\n${planned.join('')}---\n`,
+    });
+    const bands = chainOf(orderOfWork(long, rollUp(long)), long, 760)?.bands ?? [];
+    expect(bands.map(({ rows }) => rows.length)).toEqual([10, 10, 5]);
+    bands.slice(1).forEach(({ top }, i) => {
+      expect(top).toBe((bands[i]?.top ?? 0) + (bands[i]?.height ?? 0));
+    });
+    for (const { rows, top, height } of bands) {
+      for (const { y } of rows) expect(y > top && y + BAR < top + height).toBe(true);
+    }
+    // From the first line to 24 others: those to the last five rows cross all three bands.
+    expect(bands.map(({ links }) => links.length)).toEqual([24, 15, 5]);
+  });
+
   test('links every line to what it waits for, the longest way marked', () => {
-    expect(chain?.links).toHaveLength(3);
-    expect(chain?.links.filter(({ longest }) => longest)).toHaveLength(2);
+    const links = chainOf(order, record, 760)?.bands.flatMap((band) => band.links) ?? [];
+    expect(links).toHaveLength(3);
+    expect(links.filter(({ longest }) => longest)).toHaveLength(2);
   });
 
   test('is left out when no line waits for another', () => {
