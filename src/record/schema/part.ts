@@ -55,7 +55,7 @@ export const estimate = (f: Fields) => ({
   outside: field(f.moneyRange().optional(), 'Work outside the shop expected.', '[300, 380, 600]', 'owner'),
   hazards: field(
     lines(f.oneOf(HAZARD)).optional(),
-    'What can hurt: a caution is shown wherever the line is.',
+    'What can hurt: a caution is shown wherever the line is. `[]` when nothing can.',
     '[lead, hot-work]',
   ),
 });
