@@ -49,12 +49,14 @@ export function whatItIs({ car }: CarRecord): string {
 }
 
 /** Spent and agreed as one sentence. */
-export function costSentence(record: CarRecord, rollup: Rollup): string {
-  const { currency } = record;
-  const spent = moneyText(rollup.total.charged, currency);
-  const agreed = rollup.agreed > 0 ? ` of the ${moneyText(rollup.agreed, currency)} agreed` : '';
-  const owed = rollup.paid > 0 ? ` ${moneyText(rollup.paid, currency)} has been paid.` : '';
-  return `${spent} is spent${agreed}.${owed}`;
+export function costSentence({ currency }: CarRecord, { total, agreed }: Rollup): string {
+  const of = agreed > 0 ? ` of the ${moneyText(agreed, currency)} agreed` : '';
+  return `${moneyText(total.charged, currency)} is spent${of}.`;
+}
+
+/** What the owner has paid; nothing before that. */
+export function paidSentence({ currency }: CarRecord, { paid }: Rollup): string {
+  return paid > 0 ? `${moneyText(paid, currency)} has been paid.` : '';
 }
 
 /** What waits: open orders and open choices, each with what it waits for and until when. */

@@ -17,6 +17,7 @@ export const page = {
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
+  forecast: 'forecast.html',
   lines: (by: Grouping, key: string | undefined) => `lines/${by}/${lineKey(key)}.html`,
   problems: 'problems.html',
 };

@@ -5,9 +5,18 @@ import { monthText } from '../figures/days.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './live/pen.ts';
+import { atFinish, atStep, type Ending, pen } from './running-end.ts';
 
-/** A green line for what was spent, an ink step for what was agreed, each named at its end. */
-export function runningOf({ months, total, agreed }: Rollup, currency: Currency, width: number): Chart {
+/**
+ * A green line for what was spent, an ink step for what was agreed, each named at its end. With an ending, that stands
+ * as a range behind the last month, and what was agreed is named where it last changed.
+ */
+export function runningOf(
+  { months, total, agreed }: Rollup,
+  currency: Currency,
+  width: number,
+  ending?: Ending,
+): Chart {
   const narrow = width < 500;
   const whole = (amount: number) => moneyText(amount, currency).replace(/\.0+$/, '');
   const spent = {
@@ -18,7 +27,7 @@ export function runningOf({ months, total, agreed }: Rollup, currency: Currency,
     pointBackgroundColor: GREEN,
   };
   const step = {
-    data: months.map((month) => month.agreed),
+    data: [...months.map((month) => month.agreed), ...(ending ? [agreed, agreed] : [])],
     borderColor: INK,
     borderWidth: 1.5,
     pointRadius: 0,
@@ -31,7 +40,7 @@ export function runningOf({ months, total, agreed }: Rollup, currency: Currency,
     config: {
       type: 'line',
       data: {
-        labels: months.map(({ month }, i) => tick(month, i)),
+        labels: [...months.map(({ month }, i) => tick(month, i)), ...(ending ? ['', 'finish'] : [])],
         datasets: agreed > 0 ? [spent, step] : [spent],
       },
       options: {
@@ -45,18 +54,23 @@ export function runningOf({ months, total, agreed }: Rollup, currency: Currency,
           },
           y: {
             beginAtZero: true,
+            // Room above for the name of the finish.
+            ...(ending && { max: 1.2 * Math.max(ending.high, agreed) }),
             grid: { color: RULE },
             border: { display: false },
             ticks: {
               color: INK_2,
-              maxTicksLimit: 6,
+              maxTicksLimit: ending ? 7 : 6,
+              includeBounds: ending === undefined,
               font: FONT,
               callback: (amount: number | string) => whole(Number(amount)),
             },
           },
         },
       },
-      plugins: [atEnds(words)],
+      plugins: ending
+        ? [atEnds(words.slice(0, 1)), atStep(words[1] ?? ''), atFinish(ending)]
+        : [atEnds(words)],
     },
   };
 }
@@ -79,14 +93,12 @@ function atEnds(words: readonly string[]) {
         chart.getDatasetMeta(i).data.map(({ x, y }) => ({ x, y })),
       );
       const end = (line: readonly At[] | undefined) => line?.at(-1)?.y ?? 0;
-      ctx.font = `600 ${SIZE}px ${FONT.family}`;
-      ctx.fillStyle = INK;
+      pen(ctx);
       ctx.textAlign = 'right';
-      ctx.textBaseline = 'alphabetic';
       lines.forEach((line, i) => {
         const last = line.at(-1);
         const text = words[i] ?? '';
-        if (!last) return;
+        if (!last || text === '') return;
         const upper = lines.length > 1 && end(line) <= end(lines[1 - i]);
         const near = beside(line, last.x - ctx.measureText(text).width - 4);
         ctx.fillText(text, last.x, upper ? Math.min(...near) - 8 : Math.max(...near) + SIZE + 6);

@@ -41,14 +41,12 @@ export function hoursSpan(low: number, high: number): string {
   const step = hoursStepOf(high - low);
   const [from, to] = [roundedTo(low, step), roundedTo(high, step)];
   if (from === to) return hoursText(from);
-  if (Number.isInteger(from) && Number.isInteger(to)) return `${grouped(from)} – ${grouped(to)} h`;
+  if (Number.isInteger(from) && Number.isInteger(to)) return `${from} – ${to} h`;
   return `${minutesText(from * 60)} – ${minutesText(to * 60)}`;
 }
 
 const hoursText = (hours: number): string =>
-  Number.isInteger(hours) ? `${grouped(hours)} h` : minutesText(hours * 60);
-
-const grouped = (whole: number): string => (whole < 0 ? '−' : '') + Math.abs(whole).toLocaleString('en-US');
+  Number.isInteger(hours) ? `${hours} h` : minutesText(hours * 60);
 
 const withoutCents = (text: string, step: number, { digits }: Currency): string =>
   step >= 10 ** digits ? text.replace(/\.0+$/, '') : text;

@@ -42,7 +42,7 @@ describe('estimates are rounded to what is known', () => {
   it('writes hours whole from a spread of ten, in quarters below', () => {
     expect(hoursAbout(51.4, 16)).toBe('51 h');
     expect(hoursAbout(4.3, 3)).toBe('4 h 15 m');
-    expect(hoursAbout(1234.4, 60)).toBe('1,234 h');
+    expect(hoursAbout(1234.4, 60)).toBe('1234 h');
     expect(hoursSpan(42.6, 58.7)).toBe('43 – 59 h');
     expect(hoursSpan(4.3, 6.4)).toBe('4 h 15 m – 6 h 30 m');
     expect(hoursSpan(4.1, 6.1)).toBe('4 – 6 h');
