@@ -27,6 +27,11 @@ export async function readFolder(folder: string): Promise<Folder> {
   return found;
 }
 
+/** True when a file is a picture by its ending. */
+export function isPicture(name: string): boolean {
+  return PICTURE.test(name);
+}
+
 async function walk(root: string, folder: string, found: Folder): Promise<void> {
   const names = (await readdir(folder)).filter((name) => !name.startsWith('.')).sort();
   for (const name of names) {
@@ -45,7 +50,7 @@ async function walk(root: string, folder: string, found: Folder): Promise<void> 
       }
       const about = await stat(path);
       if (about.isDirectory()) await walk(root, path, found);
-      else if (PICTURE.test(name)) {
+      else if (isPicture(name)) {
         if (file.startsWith('photos/')) found.photos.push(file);
       } else if (name.endsWith('.md') && file !== 'README.md') await readText(path, file, about.size, found);
     } catch (error) {

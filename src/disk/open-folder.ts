@@ -14,7 +14,7 @@ export function recordFolder(): string {
 /** Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. */
 export async function openFolder(
   folder: string,
-  today: Day = todayHere(),
+  today: Day = dayHere(new Date()),
 ): Promise<Opened & { folder: string; today: Day }> {
   const { files, photos, problems } = await readFolder(folder);
   if (files.length === 0 && problems.length > 0)
@@ -30,9 +30,8 @@ export async function openFolder(
 
 const NOTHING = { entries: 0, parts: 0, choices: 0, vendors: 0, bills: 0, photos: 0 };
 
-/** Today as the clock on the wall has it. */
-function todayHere(): Day {
-  const now = new Date();
+/** The day of a moment, as the clock on the wall has it. */
+export function dayHere(moment: Date): Day {
   const two = (figure: number) => String(figure).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
 }

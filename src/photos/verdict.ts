@@ -16,7 +16,7 @@ export const MOST_PIXELS = 100_000_000;
 
 /** The problem of a picture that came through in part, or not at all. `file` is relative to the record's folder. */
 export function photoProblem(file: string, verdict: Verdict): Problem {
-  const [reason, mend] = said(`\`${file}\``, verdict);
+  const [reason, mend] = verdictText(file, verdict);
   return {
     rule: PHOTO_RULE,
     severity: 'warning',
@@ -28,7 +28,9 @@ export function photoProblem(file: string, verdict: Verdict): Problem {
 
 const AGAIN = 'Copy it from the camera or the phone again, or take it out.';
 
-function said(file: string, verdict: Verdict): [reason: string, mend: string] {
+/** What is wrong with a file and how to mend it, a sentence each. */
+export function verdictText(name: string, verdict: Verdict): [reason: string, mend: string] {
+  const file = `\`${name}\``;
   switch (verdict.why) {
     case 'empty':
       return [`${file} is empty.`, AGAIN];
