@@ -69,7 +69,7 @@ function sentenceOf({ n, used, median, factor, widening }: Calibration, of: stri
   if (n === 0) return `${of}: nothing planned with a figure is finished yet, so nothing is corrected.`;
   const seen = `${of}: ${n} finished ${n === 1 ? one : `${one}s`}, the middle one at ${ratio(median ?? 1)} of its likely figure.`;
   if (used)
-    return `${seen} A plan that is left is taken at ${ratio(factor)} of itself${widening > 0 ? ', and as wider than it was written' : ''}.`;
+    return `${seen} What is left of a plan is taken at ${ratio(factor)} of what was written${widening > 0 ? ', and with a wider range' : ''}.`;
   return n < 5
     ? `${seen} That is too few to correct by: five are needed.`
     : `${seen} Nothing is corrected by that here.`;

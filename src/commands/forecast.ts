@@ -1,0 +1,34 @@
+// `npm run forecast`: prints the forecast. Exit 0, 1 for errors in the record, 2 for wrong use.
+import { openFolder, recordFolder } from '../disk/open-folder.ts';
+import { rollUp } from '../rollup/roll-up.ts';
+import { forecastPage } from '../views/forecast.ts';
+import { forecastText } from '../views/forecast-text.ts';
+import { problemsText } from '../views/problem-text.ts';
+import { asked, oneFolder } from './asked.ts';
+
+const USE =
+  'Use: npm run --silent forecast -- [--as-written] [folder]. The folder is the record; RECORD or content unless named.\nWith --as-written, what finished lines took corrects nothing.';
+
+async function forecast(): Promise<number> {
+  const words = asked(USE, { help: { type: 'boolean' }, 'as-written': { type: 'boolean' } }, oneFolder);
+  if (!words) return 2;
+  if (words.values.help) {
+    console.log(USE);
+    return 0;
+  }
+  const { record, problems, read } = await openFolder(words.positionals[0] ?? recordFolder());
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  if (!record || errors.length > 0) {
+    console.error(problemsText(errors, read));
+    return 1;
+  }
+  const told = forecastPage(record, rollUp(record), { corrected: !words.values['as-written'] });
+  process.stdout.write(forecastText(told, record.car.name));
+  return 0;
+}
+
+// A reader such as `head` may stop before the end; that is no fault of the record.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+process.exitCode = await forecast();
