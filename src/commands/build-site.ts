@@ -3,7 +3,8 @@ import { cp, mkdir, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { build } from 'astro';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
-import { problemsText } from '../views/problem-text.ts';
+import { makePhotos } from '../photos/make.ts';
+import { problemsText, problemText } from '../views/problem-text.ts';
 
 /**
  * Builds the site of the record into a folder. Errors stop it, after all of them are printed; false then. The
@@ -11,12 +12,16 @@ import { problemsText } from '../views/problem-text.ts';
  */
 export async function buildSite(out = siteFolder()): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
-  const { problems, read } = await openFolder(recordFolder());
+  const { record, problems, read, folder } = await openFolder(recordFolder());
   console.log(problemsText(problems, read));
   if (problems.some(({ severity }) => severity === 'error')) {
     console.error('The site isn’t built while the record has errors.');
     return false;
   }
+  // Making a picture can find more than the look at its head that was told of above.
+  const told = new Set(problems.map(problemText));
+  const { problems: inPhotos } = await makePhotos(folder, record?.photos ?? []);
+  for (const more of inPhotos.map(problemText)) if (!told.has(more)) console.log(more);
   const making = join('.cache', `site-${process.pid}`);
   await build({ root: '.', outDir: `./${making}`, cacheDir: `./${making}-astro`, logLevel: 'error' });
   await rm(out, { recursive: true, force: true });
