@@ -127,11 +127,22 @@ function belowZero(reading: Reading, at: At): Found[] {
     });
   };
   for (const key of NEVER_BELOW) look((reading as Record<string, unknown>)[key], key);
+  if (reading.kind !== 'level') return found;
+  for (const key of ['within', 'plus-minus'] as const) {
+    const angle = reading[key];
+    if (!angle || angle.degrees >= 0) continue;
+    found.push({
+      place: at(key),
+      reason: `\`${key}\` is below zero here: ${angle.written}.`,
+      mend: 'Take the minus sign out.',
+    });
+  }
   return found;
 }
 
 const NEVER_BELOW = [
   'within',
+  'plus-minus',
   'over',
   'a',
   'b',

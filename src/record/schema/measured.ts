@@ -10,6 +10,18 @@ export const measuredLine = (f: Fields) => {
     state: field(f.oneOf(STATE), 'Before the work, at a trial, or after it.', 'before'),
     note: field(f.text().optional(), 'What a later reader must know.', 'rail set to zero first'),
   });
+  /** Said of every kind in the same words, since the guide lists once what all kinds have. */
+  const plusMinus = <S extends z.ZodType>(schema: S, example: string) => ({
+    'plus-minus': field(
+      schema,
+      'How far the reading may be off, either way: an angle for a level, a share for moisture, else a length.',
+      example,
+    ),
+  });
+  const lengthOff = plusMinus(f.length().optional(), '1/64 in');
+  const of = (example: string) => ({
+    of: field(f.text().optional(), 'What of the part was measured, where it has more than one.', example),
+  });
   const passes = {
     target: field(f.length().optional(), 'What it should be.', '3/16 in'),
     within: field(f.length().optional(), 'How far off is still right.', '1/32 in'),
@@ -24,9 +36,11 @@ export const measuredLine = (f: Fields) => {
         target: field(f.angle().optional(), 'What it should be; level unless said.', '0°'),
         within: field(f.angle().optional(), 'How far off is still right.', '0.5°'),
         over: field(f.length().optional(), 'The length it was read over.', '3 1/2 in'),
+        ...plusMinus(f.angle().optional(), '0.1°'),
       }),
       line({
         ...kind('diagonals'),
+        ...of('main bay'),
         a: field(f.length(), 'One side.', '88 in'),
         b: field(f.length(), 'The side next to it.', '41 in'),
         a2: field(f.length().optional(), 'The side opposite the first.', '88 in'),
@@ -34,9 +48,11 @@ export const measuredLine = (f: Fields) => {
         d1: field(f.length(), 'One diagonal.', '97 1/4 in'),
         d2: field(f.length(), 'The other diagonal.', '96 15/16 in'),
         within: field(f.length().optional(), 'How far apart the diagonals may be.', '1/8 in'),
+        ...lengthOff,
       }),
       line({
         ...kind('heights'),
+        ...of('bracket tops'),
         points: field(
           lines(
             line({
@@ -55,9 +71,11 @@ export const measuredLine = (f: Fields) => {
           '[0 in, 1/16 in, 0 in, 0 in]',
         ),
         within: field(f.length().optional(), 'How far off is still right.', '1/32 in'),
+        ...lengthOff,
       }),
       line({
         ...kind('straight'),
+        ...of('left rail'),
         length: field(f.length(), 'The length looked along.', '57 in'),
         offsets: field(
           lines(f.length()).min(2, { error: 'two offsets or more' }),
@@ -65,6 +83,7 @@ export const measuredLine = (f: Fields) => {
           '[0 in, 1/32 in, 0 in]',
         ),
         within: field(f.length().optional(), 'How far off is still right.', '1/16 in'),
+        ...lengthOff,
       }),
       line({
         ...kind('gaps'),
@@ -74,18 +93,23 @@ export const measuredLine = (f: Fields) => {
           'Readings along it.',
           '[3/16 in, 3/16 in, 7/32 in]',
         ),
+        length: field(f.length().optional(), 'The length that they go along, evenly.', '24 in'),
         ...passes,
+        ...lengthOff,
       }),
       line({
         ...kind('timber'),
+        ...of('back end'),
         species: field(f.text(), 'The timber.', 'white ash'),
         width: field(f.length(), 'Width of the piece.', '5 in'),
         grain: field(f.oneOf(['radial', 'tangential']), 'The grain across the width.', 'tangential'),
         'moisture-from': field(f.share(), 'Moisture now.', '12%'),
         'moisture-to': field(f.share(), 'Moisture it will come to.', '8%'),
+        ...plusMinus(f.share().optional(), '1%'),
       }),
       line({
         ...kind('thickness'),
+        ...of('above the lip'),
         readings: field(
           lines(f.thickness()).min(1, { error: 'one reading or more' }),
           'Readings.',
@@ -93,12 +117,14 @@ export const measuredLine = (f: Fields) => {
         ),
         target: field(f.thickness().optional(), 'What it should be.', '18 ga steel'),
         within: field(f.length().optional(), 'How far off is still right.', '0.003 in'),
+        ...lengthOff,
       }),
       line({
         ...kind('length'),
         of: field(f.text().optional(), 'What was measured.', 'wheelbase, left'),
         readings: field(lines(f.length()).min(1, { error: 'one reading or more' }), 'Readings.', '[112 in]'),
         ...passes,
+        ...lengthOff,
       }),
     ],
     {

@@ -120,6 +120,16 @@ export const shopSheet = (f: Fields) =>
       'Everybody the shop buys from or sends work to.',
       '[{ id: millrace, name: Millrace Metals }]',
     ),
+    pads: field(
+      lines(
+        line({
+          thickness: field(f.thickness(), 'How thick a pad is.', '1/16 in'),
+          count: field(f.whole().optional(), 'How many there are; as many as wanted unless said.', '12'),
+        }),
+      ).optional(),
+      'The pads in stock that go under body mounts.',
+      '[{ thickness: 1/16 in, count: 12 }, { thickness: 1/8 in }]',
+    ),
     work: field(f.texts().optional(), 'More kinds of work than the built-in ones.', '[lettering]'),
   });
 
