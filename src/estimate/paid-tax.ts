@@ -17,7 +17,8 @@ export type PaidTax = { name?: string; amount: Minor; workedOut: boolean };
 
 /**
  * The tax of each line. A rule `by: statement` rounds once for the whole bill and is split over its lines;
- * what comes back is a bill apart, so that it is split by size like what was bought.
+ * what comes back is a bill apart, so that it is split by size like what was bought. Tax that a vendor's prices hold
+ * already is within them.
  */
 export function paidTaxes(lines: readonly TaxedLine[], rules: readonly TaxRule[]): PaidTax[][] {
   const taxes: PaidTax[][] = lines.map(({ tax }) => (tax ? [{ amount: tax, workedOut: false }] : []));
@@ -25,6 +26,7 @@ export function paidTaxes(lines: readonly TaxedLine[], rules: readonly TaxRule[]
   for (const [index, line] of lines.entries()) {
     if (line.tax !== undefined) continue;
     for (const rule of taxesInForce(rules, 'paid', line.rulesOf)) {
+      if (rule.included) continue;
       const base = taxedBase(line.amounts, rule);
       if (base === 0) continue;
       const bill =

@@ -22,6 +22,8 @@ export type TaxRule = Dated & {
   on: readonly Taxed[];
   by: 'line' | 'statement';
   rounding?: Rounding | undefined;
+  /** The prices hold this tax already: it is shown, and nothing is added. */
+  included?: boolean | undefined;
 };
 
 /**

@@ -41,9 +41,14 @@ export function shareOf(amount: Minor, share: Decimal, rule: Rounding = 'half-up
   return roundWhole(new Exact(amount).times(share), rule);
 }
 
-/** The tax contained in a gross amount: gross × rate / (1 + rate). */
-export function contained(gross: Minor, rate: Decimal, rule: Rounding = 'half-up'): Minor {
-  return roundWhole(new Exact(gross).times(rate).div(new Exact(rate).plus(1)), rule);
+/** The tax contained in a gross amount: gross × rate / (1 + the rate of all taxes in it, this one's unless more). */
+export function contained(
+  gross: Minor,
+  rate: Decimal,
+  rule: Rounding = 'half-up',
+  within: Decimal = rate,
+): Minor {
+  return roundWhole(new Exact(gross).times(rate).div(new Exact(within).plus(1)), rule);
 }
 
 /**
