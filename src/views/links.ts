@@ -14,6 +14,12 @@ export const page = {
   part: (part: string) => `part/${part}.html`,
   order: 'order.html',
   marks: 'marks.html',
+  photos: 'photos.html',
+  photoMonth: (month: string, number = 1) => `photos/${month}${number > 1 ? `-${number}` : ''}.html`,
+  photosOfPart: (part: string | undefined, number = 1) =>
+    `photos/part/${lineKey(part)}${number > 1 ? `/${number}` : ''}.html`,
+  photosShowing: (shows: string, number = 1) => `photos/shows/${shows}${number > 1 ? `-${number}` : ''}.html`,
+  pairs: 'photos/pairs.html',
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',

@@ -19,7 +19,9 @@ export type Photos = ReadonlyMap<string, WebPhoto>;
 export type Shot = WebPhoto & {
   /** Width over height, for rows of even height. */
   ratio: number;
+  /** Empty when the writer gave none. */
   caption: string;
+  /** The picture in words: the writer's, else its caption, else plainly that it has none. */
   alt: string;
   /** The day of the entry that names it. */
   day: string;
@@ -43,7 +45,7 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
         ...web,
         ratio: web.width / web.height,
         caption: caption ?? '',
-        alt: alt ?? caption ?? '',
+        alt: alt || caption || `Photograph ${file.replace(/^.*\//, '')}, without words yet`,
         day: entry.day,
         when: web.taken ?? entry.day,
         entry: entry.id,

@@ -1,0 +1,47 @@
+// The pictures of a part, and those that show it before, during or after the work, on pages of their own.
+import type { CarRecord } from '../record/record.ts';
+import { SHOWS } from '../record/words.ts';
+import { page } from './links.ts';
+import { namesOf } from './names.ts';
+import type { Photos, Shot } from './photos.ts';
+import { allShots, type ShotPage, shotPages } from './timeline.ts';
+
+/** What pictures have in common; `about` is the page of the part itself. */
+export type Filter = { name: string; shots: Shot[]; pages: ShotPage[]; about?: string };
+
+/** One part's pictures. `group` is the part's own; pictures of no part come last, under the car as a whole. */
+export type PartFilter = Filter & { part: string | undefined; group: string };
+
+/** Pictures by part, in the order of the parts; a part without any has no page. */
+export function shotsByPart(record: CarRecord, photos: Photos): PartFilter[] {
+  const byPart = Map.groupBy(allShots(record, photos), ({ part }) => part);
+  const known = record.parts.map(({ id, group }) => ({ id, group }));
+  const unknown = [...byPart.keys()].filter((id) => !known.some((part) => part.id === id));
+  const names = namesOf(record);
+  const all = [...known, ...unknown.map((id) => ({ id, group: '' }))];
+  return all.flatMap(({ id, group }) => {
+    const shots = byPart.get(id);
+    if (!shots) return [];
+    const name = names.part(id);
+    const pages = shotPages(shots, `Photographs: ${name}`, (n) => page.photosOfPart(id, n));
+    const about = id !== undefined && group !== '' ? { about: page.part(id) } : {};
+    return [{ part: id, group, name, shots, pages, ...about }];
+  });
+}
+
+/** Pictures by what they show, in the order of the work. */
+export function shotsByWord(record: CarRecord, photos: Photos): (Filter & { shows: string })[] {
+  const byWord = Map.groupBy(allShots(record, photos), ({ shows }) => shows);
+  return SHOWS.flatMap((shows) => {
+    const shots = byWord.get(shows);
+    if (!shots) return [];
+    const name = TITLE[shows];
+    return [{ shows, name, shots, pages: shotPages(shots, name, (n) => page.photosShowing(shows, n)) }];
+  });
+}
+
+const TITLE: Record<(typeof SHOWS)[number], string> = {
+  before: 'Before the work',
+  during: 'During the work',
+  after: 'After the work',
+};
