@@ -1,4 +1,5 @@
 // `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
+// `npm run bench -- forecast`: what a forecast costs, beside drawing as many uniform numbers alone.
 // `npm run bench -- photos [count]`: what pictures cost, beside a bare loop that makes them.
 import { readFileSync } from 'node:fs';
 import remarkGfm from 'remark-gfm';
@@ -10,13 +11,13 @@ import { splitFrontMatter } from '../record/front-matter.ts';
 import { openRecord } from '../record/open.ts';
 import type { CarRecord, WrittenFile } from '../record/record.ts';
 import { rollUp } from '../rollup/roll-up.ts';
+import { forecastRows } from './bench/forecast.ts';
 import { longRecord } from './bench/long-record.ts';
+import { medians, ROUNDS } from './bench/medians.ts';
 import { photoRows } from './bench/photos.ts';
 
 const ENTRIES = 600;
 const SEED = 1934;
-const ROUNDS = 11;
-const WARM = 3;
 /** Ours may take this many times the floor. */
 const GOAL = 1.5;
 
@@ -69,23 +70,6 @@ function opened(files: readonly WrittenFile[]): CarRecord {
   return record;
 }
 
-/** The median of each stage, in milliseconds; every round runs all stages, turned about, so that a slow moment hits all. */
-function medians(stages: ReadonlyMap<string, () => unknown>): Map<string, number> {
-  const times = new Map<string, number[]>([...stages.keys()].map((stage) => [stage, []]));
-  for (let round = -WARM; round < ROUNDS; round++) {
-    const order = round % 2 ? [...stages].reverse() : [...stages];
-    for (const [stage, run] of order) {
-      globalThis.gc?.();
-      const start = performance.now();
-      run();
-      if (round >= 0) times.get(stage)?.push(performance.now() - start);
-    }
-  }
-  return new Map(
-    [...times].map(([stage, all]) => [stage, all.sort((a, b) => a - b)[Math.floor(ROUNDS / 2)] ?? 0]),
-  );
-}
-
 function versions(): string {
   const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as {
     dependencies: Record<string, string>;
@@ -96,8 +80,9 @@ function versions(): string {
 
 const [what, count = '200'] = process.argv.slice(2);
 if (what === undefined) bench();
+else if (what === 'forecast') console.table(forecastRows());
 else if (what === 'photos' && /^[1-9]\d{0,4}$/.test(count)) console.table(await photoRows(Number(count)));
 else {
-  console.error('Use: npm run bench, or npm run bench -- photos [count].');
+  console.error('Use: npm run bench, npm run bench -- forecast, or npm run bench -- photos [count].');
   process.exitCode = 2;
 }
