@@ -19,7 +19,7 @@ export const KEPT: Readonly<Record<string, readonly string[]>> = {
   '@napi-rs/canvas': ['site'],
 };
 
-/** Inside site/, two files open the record; browser scripts hold figures and sums alone. */
+/** Inside site/, few files reach the disk; browser scripts hold figures and sums alone. */
 export const ROOMS: readonly Room[] = [
   {
     room: 'figures',
@@ -105,8 +105,12 @@ export const ROOMS: readonly Room[] = [
   },
 ];
 
-/** The files of the site that open the record: for the pages, and to put its pictures beside them. */
-export const OPENS: readonly string[] = ['src/site/record.ts', 'src/site/integration.ts'];
+/** The files of the site that reach the disk: they open the record, and put pictures and the script beside the pages. */
+export const OPENS: readonly string[] = [
+  'src/site/record.ts',
+  'src/site/integration.ts',
+  'src/site/scripts.ts',
+];
 
 /** The room that a file of src/ lies in. */
 export function roomOf(file: string): Room | undefined {

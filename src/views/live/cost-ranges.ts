@@ -65,7 +65,7 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
       options: {
         ...STILL,
         indexAxis: 'y' as const,
-        layout: { padding: { left: narrow ? 44 : 60, right: narrow ? 44 : 60, top: 4 } },
+        layout: { padding: { left: narrow ? 44 : 60, right: narrow ? 44 : 60, top: 8 } },
         scales: {
           x: {
             ...scale,

@@ -4,15 +4,17 @@ import { moneyText } from '../../figures/money-text.ts';
 import { certain, type Range } from '../../figures/ranges.ts';
 import { stepOf } from './rounded.ts';
 import { type Sheet, shortName } from './sheet.ts';
-import { FAR, hoursOf } from './turning-words.ts';
+import { FAR } from './turning-words.ts';
 
 /**
  * One figure that may be moved. `key` stands in the address after `#`. Hours and money are the expected sum of an
  * option: its lines keep their shares of it and their spread. Money in whole units of the currency, chances in percent.
+ * A rate belongs to no option.
  */
 export type Control = {
   key: string;
   is: 'rate' | 'hours' | 'money' | 'chance';
+  option?: { id: string; name: string };
   drivers: readonly string[];
   label: string;
   value: number;
@@ -47,16 +49,19 @@ export function controlsOf(sheet: Sheet): Control[] {
     const name = shortName(sheet, id);
     const group = (what: string) => sums.groups?.find((each) => each.id === `${what} ${id}`)?.drivers ?? [];
     const [hours, money] = [group('hours'), group('money')];
-    const cost = mean(money) / one;
+    const [time, cost] = [mean(hours), mean(money) / one];
+    const step = time < 10 ? 0.25 : 1;
+    const option = { id, name };
     return [
       ...(hours.length > 0
         ? [
             {
               key: `${id}.hours`,
               is: 'hours' as const,
+              option,
               drivers: hours,
               label: `Hours: ${name}`,
-              ...about(mean(hours), mean(hours) < 10 ? 0.25 : 1),
+              ...about(Math.round(time / step) * step, step),
             },
           ]
         : []),
@@ -65,6 +70,7 @@ export function controlsOf(sheet: Sheet): Control[] {
             {
               key: `${id}.bought`,
               is: 'money' as const,
+              option,
               drivers: money,
               label: bought[id] ?? `Bought for ${name}`,
               ...about(Math.round(cost), Math.max(1, stepOf(cost) / 10)),
@@ -76,12 +82,11 @@ export function controlsOf(sheet: Sheet): Control[] {
             {
               key: `${id}.fails`,
               is: 'chance' as const,
+              option,
               drivers: [canFail.chance],
               label: `Chance of failing: ${name}`,
-              value: Math.round(range(canFail.chance).likely * 1000) / 10,
-              min: 0,
+              ...about(Math.round(range(canFail.chance).likely * 1000) / 10, 1),
               max: 100,
-              step: 1,
             },
           ]
         : []),
@@ -90,16 +95,15 @@ export function controlsOf(sheet: Sheet): Control[] {
   return [...rates, ...options];
 }
 
-/** From nothing, or nearly, to two and a half times the value, which itself stands on a step. */
+/** In steps from the value down to nothing, or nearly, and up to two and a half times it. */
 function about(value: number, step: number): Pick<Control, 'value' | 'min' | 'max' | 'step'> {
-  const on = step < 1 ? Math.round(value / step) * step : Math.round(value);
-  const min = on % step;
-  return { value: on, min, max: min + Math.ceil((on * FAR) / step) * step, step };
+  const min = Math.round((value % step) * 1000) / 1000;
+  return { value, min, max: min + Math.ceil((value * FAR) / step) * step, step };
 }
 
 /** `$96.00`, `34 h`, `22%`: the words a reader sees and hears. */
 export function controlText({ is }: Control, value: number, { currency }: Sheet): string {
-  if (is === 'hours') return hoursOf(value);
+  if (is === 'hours') return `${value} h`;
   if (is === 'chance') return `${value}%`;
   const text = moneyText(Math.round(value * 10 ** currency.digits), currency);
   return is === 'rate' ? text : text.replace(/\.0+$/, '');
@@ -126,7 +130,7 @@ export function movedSheet(sheet: Sheet, moved: Moved): Sheet {
 }
 
 function changeOf({ is, drivers }: Control, to: number, { sums, currency }: Sheet) {
-  if (is === 'rate') return () => certain(to * 10 ** currency.digits);
+  if (is === 'rate') return () => certain(Math.round(to * 10 ** currency.digits));
   if (is === 'chance') return () => certain(to / 100);
   const members = sums.drivers.filter(({ id }) => drivers.includes(id));
   const now = members.reduce((sum, { range }) => sum + pertMean(range), 0);
