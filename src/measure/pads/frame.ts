@@ -5,9 +5,9 @@ import { narrowestStrip } from '../narrowest-strip.ts';
 type Place = { x: number; y: number };
 
 /**
- * `frame`: mounts whose heights settle the plane, three, two for a row of mounts, one for a level; `shares`: how much of each of
- * their heights the plane has at every mount. `offsOf` gives heights less the middle of the narrowest layer that holds
- * them, for all mounts or those named.
+ * `frame`: mounts whose heights settle the plane, three, two for a row of mounts, one for a level; `shares`: how much
+ * of each of their heights the plane has at every mount. `offsOf` gives heights less the middle of the narrowest layer
+ * that holds them, for all mounts or those named.
  */
 export type Laid = {
   frame: number[];

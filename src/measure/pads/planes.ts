@@ -1,17 +1,19 @@
 // All planes that pass near enough to given heights, as a solid with corners: the search cuts it down mount by mount.
 
 /**
- * A corner of the solid is itself a plane, held by its height at every mount. `tight` marks the limits that it lies on, one
- * bit each: for mount j bit 2j is its upper limit and 2j + 1 its lower.
+ * A corner of the solid is itself a plane, held by its height at every mount. `tight` marks the limits that it lies on,
+ * one bit each: for mount j bit 2j is its upper limit and 2j + 1 its lower.
  */
-type Corner = { heights: Float64Array; tight: readonly number[] };
+type Corner = { heights: readonly number[]; tight: readonly number[] };
 
-/** `freedom` is 3 for planes in space, 2 for lines along a row of mounts, 1 for levels. No corners: no plane is left. */
+/**
+ * `freedom` is 3 for planes in space, 2 for lines along a row of mounts, 1 for levels. No corners: no plane is left.
+ */
 export type Planes = { freedom: 1 | 2 | 3; corners: readonly Corner[] };
 
 /**
- * Every plane between a lower and an upper limit at each mount. `frame` names as many mounts as there are freedoms, whose
- * heights settle a plane, and `shares` how much of each of them the height at each mount is.
+ * Every plane between a lower and an upper limit at each mount. `frame` names as many mounts as there are freedoms,
+ * whose heights settle a plane, and `shares` how much of each of them the height at each mount is.
  */
 export function planesBetween(
   limits: readonly { low: number; high: number }[],
@@ -26,9 +28,7 @@ export function planesBetween(
       (bits, j, k) => withBit(bits, 2 * j + (up[k] ? 0 : 1)),
       new Array<number>(words).fill(0),
     );
-    const heights = Float64Array.from(shares, (share) =>
-      share.reduce((sum, each, k) => sum + each * (held[k] ?? 0), 0),
-    );
+    const heights = shares.map((share) => share.reduce((sum, each, k) => sum + each * (held[k] ?? 0), 0));
     return { heights, tight };
   });
   const box: Planes = { freedom: frame.length as Planes['freedom'], corners };
@@ -56,53 +56,65 @@ export function reachAt({ corners }: Planes, mount: number): { low: number; high
 const ON = 1e-11;
 
 /**
- * Keeps side x height <= side x limit at a mount. New corners lie where an edge passes the limit; two corners are the ends of
- * an edge when no third lies on all limits that they share (the double description method of Motzkin and others 1953).
+ * Keeps side x height <= side x limit at a mount. New corners lie where an edge passes the limit; two corners are the
+ * ends of an edge when no third lies on all limits that they share (the double description method of Motzkin and others
+ * 1953).
  */
 function cut(planes: Planes, mount: number, limit: number, side: 1 | -1): Planes {
   const { corners, freedom } = planes;
-  const excess = corners.map(({ heights }) => side * ((heights[mount] as number) - limit));
-  if (excess.every((each) => each < -ON)) return planes;
   const bit = 2 * mount + (side === 1 ? 0 : 1);
   const kept: Corner[] = [];
-  corners.forEach((corner, i) => {
-    const over = excess[i] as number;
-    if (over < -ON) kept.push(corner);
-    else if (over <= ON) kept.push({ heights: corner.heights, tight: withBit(corner.tight, bit) });
-  });
-  corners.forEach((outer, i) => {
-    const over = excess[i] as number;
-    if (over <= ON) return;
-    corners.forEach((inner, j) => {
-      const under = excess[j] as number;
-      if (under >= -ON) return;
-      const shared = outer.tight.map((word, k) => word & (inner.tight[k] as number));
-      if (!edge(corners, outer, inner, shared, freedom)) return;
-      const share = over / (over - under);
-      const heights = outer.heights.map(
-        (height, m) => height + share * ((inner.heights[m] as number) - height),
-      );
-      kept.push({ heights, tight: withBit(shared, bit) });
-    });
-  });
+  const inner: Corner[] = [];
+  const outer: Corner[] = [];
+  for (const corner of corners) {
+    const over = side * ((corner.heights[mount] as number) - limit);
+    if (over > ON) outer.push(corner);
+    else if (over < -ON) inner.push(corner);
+    else kept.push({ heights: corner.heights, tight: withBit(corner.tight, bit) });
+  }
+  if (outer.length === 0 && kept.length === 0) return planes;
+  for (const one of outer) {
+    for (const other of inner) {
+      if (!isEdge(corners, one, other, freedom)) continue;
+      const from = one.heights[mount] as number;
+      const share = (from - limit) / (from - (other.heights[mount] as number));
+      kept.push({
+        heights: between(one.heights, other.heights, share),
+        tight: withBit(sharedBits(one.tight, other.tight), bit),
+      });
+    }
+  }
+  for (const corner of inner) kept.push(corner);
   return { freedom, corners: kept };
 }
 
-function edge(
-  corners: readonly Corner[],
-  one: Corner,
-  other: Corner,
-  shared: readonly number[],
-  freedom: number,
-): boolean {
-  if (shared.reduce((count, word) => count + bitsIn(word), 0) < freedom - 1) return false;
-  return corners.every(
-    (third) =>
-      third === one ||
-      third === other ||
-      !shared.every((word, k) => ((third.tight[k] as number) & word) === word),
-  );
+function isEdge(corners: readonly Corner[], one: Corner, other: Corner, freedom: number): boolean {
+  const words = one.tight.length;
+  let count = 0;
+  for (let k = 0; k < words; k++) count += bitsIn((one.tight[k] as number) & (other.tight[k] as number));
+  if (count < freedom - 1) return false;
+  for (const third of corners) {
+    if (third === one || third === other) continue;
+    let all = true;
+    for (let k = 0; all && k < words; k++) {
+      const shared = (one.tight[k] as number) & (other.tight[k] as number);
+      all = ((third.tight[k] as number) & shared) === shared;
+    }
+    if (all) return false;
+  }
+  return true;
 }
+
+function between(one: readonly number[], other: readonly number[], share: number): number[] {
+  const heights: number[] = [];
+  for (let m = 0; m < one.length; m++) {
+    heights.push((one[m] as number) + share * ((other[m] as number) - (one[m] as number)));
+  }
+  return heights;
+}
+
+const sharedBits = (one: readonly number[], other: readonly number[]): number[] =>
+  one.map((word, k) => word & (other[k] as number));
 
 const withBit = (bits: readonly number[], bit: number): number[] =>
   bits.map((word, k) => (k === bit >> 5 ? word | (1 << (bit & 31)) : word));

@@ -1,144 +1,106 @@
 // The search for stacks: which mounts stay as they are, and which way each of the others is changed. Branch and bound.
-import type { Laid } from './frame.ts';
+import { CHANGES, canCover, DONE, type Place, padsLeft, STAYS, saying, spanAt, UNSAID } from './place.ts';
 import { type Planes, planesBetween, planesNear, reachAt } from './planes.ts';
-import type { Rise, Way } from './stacks.ts';
-
-/** `heights` as read, the ways to change each mount's stack, and the pads of each thickness in stock and in the stacks. */
-export type Problem = Laid & {
-  heights: readonly number[];
-  rises: readonly (readonly Rise[])[];
-  inStock: readonly number[];
-  inStacks: readonly (readonly number[])[];
-};
+import { type Aim, type Choice, costOf, type Found, furthestOf, type Problem, SAME } from './problem.ts';
+import type { Rise } from './stacks.ts';
+import { countIn, type Window, waysIn, windowOf, withStaying } from './window.ts';
 
 /**
- * `fewest`: the least cost within the tolerance. `flattest`: the least distance from the plane at no more than the given cost.
- * `first`: any choice that holds. Where `free`, staying as it is counts as one more way, and nothing costs anything.
+ * Goes through every choice, leaving out what can't hold any more: where no plane passes near enough to all mounts said
+ * so far, where a mount has no way left to any of those planes, or where the cost must come out too high.
  */
-export type Aim = { aim: 'fewest' | 'flattest' | 'first'; tolerance: number; atMost: number; free?: boolean };
-
-/** A way for each mount, none for those that stay. */
-export type Choice = { ways: readonly (Way | undefined)[]; cost: number; furthest: number };
-
-/** `whole` is false when the search was cut short after so many steps that nothing is proved. */
-export type Found = { best: Choice | undefined; whole: boolean; steps: number };
-
-/** One change outweighs any number of pads moved. */
-export const CHANGE = 1_000_000;
-export const costOf = (way: Way): number => (way.moved === 0 ? 0 : CHANGE + way.moved);
-
-/** Heights closer than this, in millimeters, are the same height. */
-export const SAME = 1e-6;
-const STEPS = 400_000;
-
-const UNSAID = 0;
-const STAYS = 1;
-const CHANGES = 2;
-const DONE = 3;
-
 export function searchStacks(problem: Problem, { aim, tolerance, atMost, free = false }: Aim): Found {
   const { heights } = problem;
   const rises = free ? problem.rises.map(withStaying) : problem.rises;
   let near = tolerance + SAME / 10;
   let limit = atMost;
   let best: Choice | undefined;
-  let steps = 0;
-  let over = false;
+  let stop = false;
 
   const limits = heights.map((height, j) => ({
     low: height + Math.min(0, rises[j]?.[0]?.rise ?? 0) - near,
     high: height + Math.max(0, rises[j]?.at(-1)?.rise ?? 0) + near,
   }));
-  explore(
-    planesBetween(limits, problem.frame, problem.shares),
-    new Uint8Array(heights.length).fill(free ? CHANGES : UNSAID),
-    new Array<Way | undefined>(heights.length).fill(undefined),
-    [...problem.inStock],
-    0,
-  );
-  return { best, whole: !over || (aim === 'first' && best !== undefined), steps };
+  explore({
+    planes: planesBetween(limits, problem.frame, problem.shares),
+    said: new Uint8Array(heights.length).fill(free ? CHANGES : UNSAID),
+    ways: heights.map(() => undefined),
+    stock: problem.inStock,
+    cost: 0,
+  });
+  return { best, whole: problem.steps.left >= 0 };
 
-  function explore(
-    begun: Planes,
-    said: Uint8Array,
-    ways: (Way | undefined)[],
-    stock: readonly number[],
-    spent: number,
-  ): void {
-    if (++steps > STEPS) over = true;
-    if (over) return;
-    const planes = settle(begun, said, spent);
-    if (!planes) return;
-    const next = nextMount(planes, said);
+  function explore(place: Place): void {
+    if (problem.steps.left < 0 || --problem.steps.left < 0 || !settle(place)) return;
+    const next = nextMount(place);
     if (next === undefined) {
-      finish(ways, spent);
-    } else if (said[next] === UNSAID) {
-      const height = heights[next] as number;
-      const staying = said.slice();
-      staying[next] = STAYS;
-      explore(planesNear(planes, next, height - near, height + near), staying, ways, stock, spent);
-      const changing = said.slice();
-      changing[next] = CHANGES;
-      explore(planes, changing, ways, stock, spent);
-    } else {
-      for (const way of waysNear(planes, next)) {
-        if (spent + (free ? 0 : costOf(way)) > limit || over) break;
-        const left = stock.map((count, t) => count - (way.taken[t] ?? 0));
-        const done = said.slice();
-        done[next] = DONE;
-        if (!enough(left, done)) continue;
-        const height = (heights[next] as number) + way.rise;
-        const chosen = ways.with(next, way);
-        const cost = spent + (free ? 0 : costOf(way));
-        explore(planesNear(planes, next, height - near, height + near), done, chosen, left, cost);
-      }
+      finish(place);
+      return;
+    }
+    if (place.said[next] === UNSAID) {
+      explore({ ...through(place, next, 0), said: saying(place, next, STAYS) });
+      if (!stop) explore({ ...place, said: saying(place, next, CHANGES) });
+      return;
+    }
+    const { low, high } = reachAt(place.planes, next);
+    const middle = (low + high) / 2 - (heights[next] as number);
+    for (const way of waysIn(risesOf(next), windowAt(place.planes, next), middle)) {
+      const cost = place.cost + (free ? 0 : costOf(way.moved));
+      if (cost > limit || stop) return;
+      const stock = place.stock.map((count, t) => count - (way.taken[t] ?? 0));
+      const said = saying(place, next, DONE);
+      if (!canCover(problem, { stock, said })) continue;
+      explore({ ...through(place, next, way.rise), said, stock, cost, ways: place.ways.with(next, way) });
     }
   }
 
-  /** Says what follows for mounts still open; nothing when no plane or too high a cost is left. */
-  function settle(begun: Planes, said: Uint8Array, spent: number): Planes | undefined {
-    let planes = begun;
+  /** The place with the planes narrowed to those that pass near a mount raised by so much. */
+  function through(place: Place, mount: number, rise: number): Place {
+    const height = (heights[mount] as number) + rise;
+    return { ...place, planes: planesNear(place.planes, mount, height - near, height + near) };
+  }
+
+  /** Says what follows for mounts still unsaid. False when no plane, no way, no pads or too high a cost is left. */
+  function settle(place: Place): boolean {
+    const { said } = place;
+    const pads = padsLeft(problem, place);
     for (;;) {
-      if (planes.corners.length === 0) return undefined;
-      let bound = spent;
+      if (place.planes.corners.length === 0 || !canCover(problem, place)) return false;
+      let bound = place.cost;
+      let lift = 0;
       const open: { mount: number; cheapest: number }[] = [];
       for (let j = 0; j < said.length; j++) {
         if (said[j] === STAYS || said[j] === DONE) continue;
-        const { low, high } = reachAt(planes, j);
-        const height = heights[j] as number;
-        const cheapest = cheapestBetween(
-          rises[j] as readonly Rise[],
-          low - near - height,
-          high + near - height,
-        );
-        if (said[j] === UNSAID && height >= low - near && height <= high + near) {
+        const { cheapest, lowest } = windowAt(place.planes, j);
+        if (said[j] === UNSAID && canStay(place.planes, j)) {
           open.push({ mount: j, cheapest });
-          continue;
+          lift += cheapest === Infinity ? 0 : Math.min(0, lowest);
+        } else {
+          if (cheapest === Infinity) return false;
+          said[j] = CHANGES;
+          bound += free ? 0 : cheapest;
+          lift += lowest;
         }
-        if (cheapest === Infinity) return undefined;
-        said[j] = CHANGES;
-        if (!free) bound += cheapest;
       }
-      if (bound > limit) return undefined;
+      // Rises are made of pads: together they come to no more than the stock's.
+      if (bound > limit || lift > pads + SAME) return false;
       const held = open.filter(({ cheapest }) => bound + cheapest > limit);
-      if (held.length === 0) return planes;
+      if (held.length === 0) return true;
       for (const { mount } of held) {
         said[mount] = STAYS;
-        const height = heights[mount] as number;
-        planes = planesNear(planes, mount, height - near, height + near);
+        place.planes = through(place, mount, 0).planes;
       }
     }
   }
 
-  /** A mount not yet said: the one whose plane is least known. After those, the one with fewest ways left. */
-  function nextMount(planes: Planes, said: Uint8Array): number | undefined {
+  /** One with hardly a way left; else one unsaid, where the planes differ most; else the one with fewest ways. */
+  function nextMount({ planes, said }: Place): number | undefined {
     let found: number | undefined;
     let most = -Infinity;
     for (let j = 0; j < said.length; j++) {
       if (said[j] === STAYS || said[j] === DONE) continue;
-      const { low, high } = reachAt(planes, j);
       const weight =
-        said[j] === UNSAID ? 1e9 + high - low : -countBetween(rises[j] as readonly Rise[], j, low, high);
+        said[j] === UNSAID ? 1e9 + spanAt(planes, j) : weightOf(countIn(risesOf(j), windowAt(planes, j)));
       if (weight > most) {
         most = weight;
         found = j;
@@ -147,85 +109,31 @@ export function searchStacks(problem: Problem, { aim, tolerance, atMost, free = 
     return found;
   }
 
-  function countBetween(list: readonly Rise[], mount: number, low: number, high: number): number {
-    const height = heights[mount] as number;
-    let count = 0;
-    for (let i = firstFrom(list, low - near - height); i < list.length; i++) {
-      const each = list[i] as Rise;
-      if (each.rise > high + near - height) break;
-      count += each.ways.length;
-    }
-    return count;
-  }
-
-  function waysNear(planes: Planes, mount: number): Way[] {
+  function windowAt(planes: Planes, mount: number): Window {
     const { low, high } = reachAt(planes, mount);
     const height = heights[mount] as number;
-    const middle = (low + high) / 2 - height;
-    const list = rises[mount] as readonly Rise[];
-    const found: Way[] = [];
-    for (let i = firstFrom(list, low - near - height); i < list.length; i++) {
-      const each = list[i] as Rise;
-      if (each.rise > high + near - height) break;
-      found.push(...each.ways);
-    }
-    return found.sort(
-      (one, other) => one.moved - other.moved || Math.abs(one.rise - middle) - Math.abs(other.rise - middle),
-    );
+    return windowOf(risesOf(mount), low - near - height, high + near - height);
   }
 
-  /** What is overdrawn must still be able to come back, out of stacks that are not done. */
-  function enough(left: readonly number[], said: Uint8Array): boolean {
-    return left.every((count, t) => {
-      let back = count;
-      for (let j = 0; j < said.length && back < 0; j++) {
-        if (said[j] === UNSAID || said[j] === CHANGES) back += problem.inStacks[j]?.[t] ?? 0;
-      }
-      return back >= 0;
-    });
+  function canStay(planes: Planes, mount: number): boolean {
+    const { low, high } = reachAt(planes, mount);
+    const height = heights[mount] as number;
+    return height >= low - near && height <= high + near;
   }
 
-  function finish(ways: readonly (Way | undefined)[], cost: number): void {
+  function finish({ ways, cost }: Place): void {
     const furthest = furthestOf(problem.offsOf(heights.map((height, j) => height + (ways[j]?.rise ?? 0))));
     if (furthest > near) return;
     best = { ways, cost, furthest };
     if (aim === 'fewest') limit = cost - 1;
     if (aim === 'flattest') near = furthest - SAME;
-    if (aim === 'first') over = true;
+    if (aim === 'first') stop = true;
+  }
+
+  function risesOf(mount: number): readonly Rise[] {
+    return rises[mount] as readonly Rise[];
   }
 }
 
-/** The largest distance from the plane, either way. */
-export const furthestOf = (offs: readonly number[]): number => Math.max(...offs.map(Math.abs));
-
-/** The rises of a mount, with staying as it is as a way that moves nothing. */
-function withStaying(rises: readonly Rise[]): Rise[] {
-  const stay: Way = { stack: [], rise: 0, moved: 0, taken: [] };
-  const others = rises.filter(({ rise }) => rise !== 0);
-  const same = rises.find(({ rise }) => rise === 0)?.ways ?? [];
-  return [...others, { rise: 0, moved: 0, ways: [stay, ...same] }].sort(
-    (one, other) => one.rise - other.rise,
-  );
-}
-
-function cheapestBetween(list: readonly Rise[], low: number, high: number): number {
-  let least = Infinity;
-  for (let i = firstFrom(list, low); i < list.length; i++) {
-    const { rise, moved } = list[i] as Rise;
-    if (rise > high) break;
-    if (moved < least) least = moved;
-  }
-  return least === 0 ? 0 : least + CHANGE;
-}
-
-/** Place of the first rise that isn't below a height. */
-function firstFrom(list: readonly Rise[], low: number): number {
-  let from = 0;
-  let to = list.length;
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if ((list[middle] as Rise).rise < low) from = middle + 1;
-    else to = middle;
-  }
-  return from;
-}
+/** A mount with no more than two ways left comes before all others. */
+const weightOf = (ways: number): number => (ways <= 2 ? 2e9 - ways : -ways);

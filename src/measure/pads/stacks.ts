@@ -3,15 +3,18 @@
 /** Pads of one thickness, in millimeters. Without a count there are as many as wanted. */
 export type Pads = { thickness: number; count?: number };
 
-/** What there is to build with: every thickness, thinnest first, and how many lie in stock (Infinity: as many as wanted). */
+/**
+ * What there is to build with: every thickness, thinnest first, and how many lie in stock (Infinity: as many as
+ * wanted).
+ */
 export type Rack = { thicknesses: readonly number[]; inStock: readonly number[] };
 
 /** Pads of each thickness of the rack. */
 export type Stack = readonly number[];
 
 /**
- * A way to change a mount's stack. `rise` is how much higher it is than the stack there now, in millimeters; `moved` counts
- * pads taken out and pads put in; `taken` is what it takes from the stock, below zero what it gives back.
+ * A way to change a mount's stack. `rise` is how much higher it is than the stack there now, in millimeters; `moved`
+ * counts pads taken out and pads put in; `taken` is what it takes from the stock, below zero what it gives back.
  */
 export type Way = { stack: Stack; rise: number; moved: number; taken: readonly number[] };
 
@@ -54,8 +57,9 @@ export function possibleStacks(rack: Rack, stacks: readonly Stack[], most: numbe
 }
 
 /**
- * The ways to change a stack, by rise from the lowest. Left out is what another way of the same rise betters in pads moved and in
- * pads taken of every thickness that can run out, and what changes a stack without giving anything back for it.
+ * The ways to change a stack, by rise from the lowest. Left out is what another way of the same rise betters in pads
+ * moved and in pads taken of every thickness that can run out, and what changes a stack without giving anything back
+ * for it.
  */
 export function waysFrom(rack: Rack, now: Stack, possible: readonly Stack[]): Rise[] {
   const sizes = rack.thicknesses.map(fine);

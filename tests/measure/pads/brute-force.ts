@@ -6,7 +6,10 @@ export type Tried = { changes: number; moved: number; furthest: number };
 /** Figures closer than this, in millimeters, are the same. */
 const SAME = 1e-5;
 
-/** The best plan within the tolerance, by changes, then pads moved, then distance; and the least distance any plan leaves. */
+/**
+ * The best plan within the tolerance, by changes, then pads moved, then distance; and the least distance any plan
+ * leaves.
+ */
 export function tryEverything(asked: PadsAsked & { most: number }): { best?: Tried; nearest: Tried } {
   const { mounts, stock, tolerance, target, most } = asked;
   const sizes = [
