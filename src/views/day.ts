@@ -8,6 +8,8 @@ import type { CarRecord, Entry } from '../record/record.ts';
 import { lineName } from '../record/record.ts';
 import type { CostLine } from '../rollup/cost-lines.ts';
 import type { DayTotal } from '../rollup/day-totals.ts';
+import { measuredBy } from '../rollup/measured.ts';
+import { resultText } from './measured/result-text.ts';
 import { type Names, namesOf } from './names.ts';
 import { hoursRangeText, moneyRangeText } from './range-text.ts';
 import { readingText, thicknessText } from './readings.ts';
@@ -38,12 +40,16 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
       money(line.price),
       line.bill ?? '',
     ]),
-    table('Measured', ['Part', 'State', 'Reading', 'Note'], entry.measured, (line) => [
-      names.part(line.part),
-      line.state,
-      readingText(line, units),
-      line.note ?? '',
-    ]),
+    table('Measured', ['Part', 'State', 'Reading', 'Comes to', 'Note'], entry.measured, (line) => {
+      const measured = measuredBy(record, line);
+      return [
+        names.part(line.part),
+        line.state,
+        readingText(line, units),
+        measured ? resultText(measured, units) : '',
+        line.note ?? '',
+      ];
+    }),
     table('Pads', ['Mount', 'Stack', 'State'], entry.pads, (line) => [
       line.mount,
       line.stack.map((pad) => thicknessText(pad, units)).join(' + ') || 'none',

@@ -4,10 +4,12 @@ import { mentions } from '../record/mentions.ts';
 import type { CarRecord, Choice, Part } from '../record/record.ts';
 import { byEntry } from '../rollup/by-entry.ts';
 import type { Rollup, Row, Total } from '../rollup/cost-lines.ts';
+import { measurementsOf } from '../rollup/measured.ts';
 import { datedText } from './dated.ts';
 import { timeText, workersOf } from './day.ts';
 import { fromLines, KIND, KINDS } from './line-text.ts';
 import { page } from './links.ts';
+import { resultText } from './measured/result-text.ts';
 import { words } from './parts.ts';
 import { firstWords } from './prose.ts';
 import { readingText } from './readings.ts';
@@ -108,20 +110,19 @@ export function daysOfPart(part: Part, record: CarRecord, rollup: Rollup): PartD
     });
 }
 
-/** Readings taken on a part, oldest first. */
+/** Readings taken on a part, oldest first, each with what follows from it. */
 export function readingsOfPart(part: Part, record: CarRecord) {
-  return record.entries.flatMap((entry) =>
-    (entry.measured ?? [])
-      .filter((reading) => reading.part === part.id)
-      .map((reading) => ({
-        day: datedText(entry.day),
-        page: page.day(entry.id),
-        kind: reading.kind,
-        state: reading.state,
-        text: readingText(reading, record.units),
-        note: reading.note ?? '',
-      })),
-  );
+  return measurementsOf(record)
+    .readings.filter((measured) => measured.part === part.id)
+    .map((measured) => ({
+      day: datedText(measured.day),
+      page: page.day(measured.entry),
+      kind: measured.kind,
+      state: measured.state,
+      text: readingText(measured.reading, record.units),
+      result: resultText(measured, record.units),
+      note: measured.reading.note ?? '',
+    }));
 }
 
 /** Tags of what came off a part. */

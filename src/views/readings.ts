@@ -7,8 +7,20 @@ import type { Entry } from '../record/record.ts';
 
 export type Reading = NonNullable<Entry['measured']>[number];
 
-/** What was read, in one line; what follows from it is not said here. */
+/** What was read, in one line with its ±; what follows from it is not said here. */
 export function readingText(reading: Reading, units: Units): string {
+  const named = 'of' in reading && reading.of && reading.kind !== 'length' ? `${reading.of}: ` : '';
+  return `${named}${asRead(reading, units)}${plusMinusText(reading, units)}`;
+}
+
+function plusMinusText(reading: Reading, units: Units): string {
+  if (reading['plus-minus'] === undefined) return '';
+  if (reading.kind === 'level') return `, ± ${reading['plus-minus'].written}`;
+  if (reading.kind === 'timber') return `, ± ${shareText(reading['plus-minus'])} moisture`;
+  return `, ± ${lengthText(reading['plus-minus'], units)}`;
+}
+
+function asRead(reading: Reading, units: Units): string {
   const length = (value: Length) => lengthText(value, units);
   const list = (values: readonly Length[]) => values.map(inchText).join(', ');
   const off = (target: Length | undefined, within: Length | undefined) =>

@@ -14,7 +14,7 @@ import {
   weekday,
 } from '../../src/figures/days.ts';
 import { minutesText, readMinutes } from '../../src/figures/hours.ts';
-import { inchText, lengthText } from '../../src/figures/length-text.ts';
+import { inchText, lengthText, workedText } from '../../src/figures/length-text.ts';
 import { type Length, millimetres, readLength } from '../../src/figures/lengths.ts';
 import { certain, inOrder } from '../../src/figures/ranges.ts';
 import type { Reading } from '../../src/figures/reading.ts';
@@ -127,6 +127,7 @@ describe('lengths', () => {
     ['1-5/16"', 21, 16, 'in'],
     ['5/16 inch', 5, 16, 'in'],
     ['-3/64 in', -3, 64, 'in'],
+    ['33mm', 33, 1, 'mm'],
     ['−3/64 in', -3, 64, 'in'],
     ['2\' 3 1/2"', 55, 2, 'in'],
     ['2’ 3 1/2”', 55, 2, 'in'],
@@ -140,7 +141,7 @@ describe('lengths', () => {
     expect(length(text)).toEqual({ n, d, unit });
   });
 
-  it.each(['', 'abc', '1/0 in', '1 5/16 yards', '1..5 mm', '5/ in', '2000001 in', '1 mm 2'])(
+  it.each(['', 'abc', '1/0 in', '1 5/0 in', '1 5/16 yards', '1..5 mm', '5/ in', '2000001 in', '1 mm 2'])(
     '`%s` is refused',
     (text) => {
       expect(got(readLength(text, 'mm'))).toContain('a length such as');
@@ -170,6 +171,29 @@ describe('lengths', () => {
   });
 });
 
+describe('lengths worked out', () => {
+  // 1/64 in is 0.396875 mm: 7.9375 mm is 20 of them, 4.38 mm is 11.04, 0.31 mm is 0.012205 in
+  it.each([
+    [7.9375, '5/16 in (7.9 mm)'],
+    [-7.9375, '−5/16 in (−7.9 mm)'],
+    [4.38, 'about 11/64 in (4.4 mm)'],
+    [0.31, '0.012 in (0.3 mm)'],
+    [0.05, '0.002 in (0.05 mm)'],
+    [-0.05, '−0.002 in (−0.05 mm)'],
+    [0, '0 in (0 mm)'],
+    [1e-13, '0 in (0 mm)'],
+    [2235.2, '88 in (2235.2 mm)'],
+  ])('%f mm are %s', (mm, text) => {
+    expect(workedText(mm, 'inch')).toBe(text);
+  });
+
+  it('of sheet are in thousandths of an inch and hundredths of a millimeter', () => {
+    expect(workedText(1.1887, 'inch', 'fine')).toBe('0.0468 in (1.19 mm)');
+    expect(workedText(7.9375, 'inch', 'fine')).toBe('0.3125 in (7.94 mm)');
+    expect(workedText(1.2192, 'mm', 'fine')).toBe('1.22 mm (0.048 in)');
+  });
+});
+
 describe('angles', () => {
   it.each([
     ['1.5 deg', 1.5],
@@ -191,7 +215,7 @@ describe('angles', () => {
     expect((got(readAngle(text)) as { degrees: number }).degrees).toBeCloseTo(degrees, 6);
   });
 
-  it.each(['', '1.5', '1.5 mm', '5/16 in/m', '26 mm/ft', 'abc°'])('`%s` is refused', (text) => {
+  it.each(['', '1.5', '1.5 deg C', '1.5 mm', '5/16 in/m', '26 mm/ft', 'abc°'])('`%s` is refused', (text) => {
     expect(got(readAngle(text))).toContain('an angle such as');
   });
 });
