@@ -1,5 +1,6 @@
 // `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
 // `npm run bench -- forecast`: what a forecast costs, beside drawing as many uniform numbers alone.
+// `npm run bench -- what-if`: what one move of a reader costs, beside drawing uniform numbers likewise.
 // `npm run bench -- photos [count]`: what pictures cost, beside a bare loop that makes them.
 import { readFileSync } from 'node:fs';
 import remarkGfm from 'remark-gfm';
@@ -15,6 +16,7 @@ import { forecastRows } from './bench/forecast.ts';
 import { longRecord } from './bench/long-record.ts';
 import { medians, ROUNDS } from './bench/medians.ts';
 import { photoRows } from './bench/photos.ts';
+import { whatIfRows } from './bench/what-if.ts';
 
 const ENTRIES = 600;
 const SEED = 1934;
@@ -81,8 +83,11 @@ function versions(): string {
 const [what, count = '200'] = process.argv.slice(2);
 if (what === undefined) bench();
 else if (what === 'forecast') console.table(forecastRows());
+else if (what === 'what-if') console.table(whatIfRows());
 else if (what === 'photos' && /^[1-9]\d{0,4}$/.test(count)) console.table(await photoRows(Number(count)));
 else {
-  console.error('Use: npm run bench, npm run bench -- forecast, or npm run bench -- photos [count].');
+  console.error(
+    'Use: npm run bench, npm run bench -- forecast, npm run bench -- what-if, or npm run bench -- photos [count].',
+  );
   process.exitCode = 2;
 }
