@@ -94,13 +94,15 @@ function atEnds(words: readonly string[]) {
       );
       const end = (line: readonly At[] | undefined) => line?.at(-1)?.y ?? 0;
       pen(ctx);
-      ctx.textAlign = 'right';
       lines.forEach((line, i) => {
         const last = line.at(-1);
         const text = words[i] ?? '';
         if (!last || text === '') return;
         const upper = lines.length > 1 && end(line) <= end(lines[1 - i]);
-        const near = beside(line, last.x - ctx.measureText(text).width - 4);
+        const wide = ctx.measureText(text).width;
+        // After a month or two there is no room for the words before the point.
+        ctx.textAlign = last.x - wide < chart.chartArea.left ? 'left' : 'right';
+        const near = beside(line, last.x - wide - 4);
         ctx.fillText(text, last.x, upper ? Math.min(...near) - 8 : Math.max(...near) + SIZE + 6);
       });
     },
