@@ -8,7 +8,7 @@ export type WithPlusMinus<T> = { value: T; plusMinus?: T };
 const EXPECTED = 'a length such as `1 5/16 in ± 1/64 in` or `33 mm ± 0.5 mm`';
 
 /**
- * Reads a length with or without ±, written `±`, `+/-` or `+-`. What stands behind it is a length of its own, not below
+ * Reads a length with or without ±, written `±`, `+/-` or `+-`. What stands behind it is a length, not below
  * zero.
  */
 export function readLengthWithPlusMinus(text: string, units?: Units): Reading<WithPlusMinus<Length>> {
