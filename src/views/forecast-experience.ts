@@ -45,7 +45,7 @@ export function unplannedWords(forecast: Forecast, record: CarRecord, rollup: Ro
   return {
     text:
       total.lines.length === 0
-        ? ['All that was charged was planned, or followed from a choice.']
+        ? ['No work has been charged that was not planned.']
         : [`${went}: ${percentText(share)} of all that was charged.`, ...adds],
     table: {
       caption: `Never planned, by part, in ${currency.code}`,

@@ -14,9 +14,7 @@ export function forecastText(told: ForecastPage, car: string): string {
     ...(missing.length > 0 ? [heading('What the forecast misses'), ...missing.map(words)] : []),
     ...(widest.rows.length > 0 ? [heading('What makes the finish uncertain'), plainTable(widest)] : []),
     heading('What is left, line by line'),
-    ...(left.rows.length > 0
-      ? [plainTable(left), plainTable(waits)]
-      : [words('Nothing that was planned is left.')]),
+    ...(left.rows.length > 0 ? [plainTable(left), plainTable(waits)] : [words(told.noneLeft)]),
     heading('Work that was never planned'),
     said(unplanned.text),
     ...(unplanned.lines.length > 0 ? [plainTable(unplanned.table)] : []),

@@ -10,7 +10,7 @@ import { estimate, type Said } from './live/said.ts';
 export function forecastSentence(forecast: Forecast, { currency }: CarRecord): Said {
   const { spent, lines, choices, agreed, within, finish } = forecast;
   const now = `${moneyText(spent.money, currency)} is spent`;
-  if (lines.length + choices.length === 0) return [`${now}, and nothing that was planned is left.`];
+  if (lines.length + choices.length === 0) return [`${now}. ${noneLeft(forecast)}`];
   const about = finishAbout(forecast, currency);
   if (spreadOf(finish.money) < 1) {
     const side = finish.money.p50 > agreed + 0.5 ? 'over' : 'within';
@@ -30,6 +30,13 @@ export function forecastSentence(forecast: Forecast, { currency }: CarRecord): S
     about(finish.money.p80),
     end,
   ];
+}
+
+/** What is said where nothing is left that has an estimate. */
+export function noneLeft({ unestimated }: Forecast): string {
+  return unestimated.length === 0
+    ? 'Nothing that was planned is left.'
+    : 'What is left of the planned work has no estimate.';
 }
 
 /** What is spare or short, and what has to be held back, each in one sentence. */

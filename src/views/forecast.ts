@@ -15,7 +15,7 @@ import {
 } from './forecast-experience.ts';
 import { chanceTable, endingOf, percentTables, runTable } from './forecast-figures.ts';
 import { leftTable, waitsTable, widestTable } from './forecast-lines.ts';
-import { againstAgreed, forecastSentence, percentText } from './forecast-words.ts';
+import { againstAgreed, forecastSentence, noneLeft, percentText } from './forecast-words.ts';
 import { fromLines } from './line-text.ts';
 import { moneyAbout } from './live/rounded.ts';
 import type { Said } from './live/said.ts';
@@ -37,6 +37,8 @@ export type ForecastPage = {
   ending: Ending | undefined;
   widest: FigureTable;
   left: FigureTable;
+  /** Said where the table of what is left is empty. */
+  noneLeft: string;
   waits: FigureTable;
   unplanned: UnplannedWords;
   experience: string[];
@@ -62,6 +64,7 @@ export function forecastPage(record: CarRecord, rollup: Rollup, options: Forecas
     ending: endingOf(forecast, record),
     widest: widestTable(forecast, record),
     left: leftTable(forecast, record),
+    noneLeft: noneLeft(forecast),
     waits: waitsTable(forecast, record, rollup),
     unplanned: unplannedWords(forecast, record, rollup),
     experience: experienceSentences(forecast),

@@ -57,7 +57,10 @@ describe('the sentence of the forecast', () => {
 
   it('says that nothing is left', () => {
     expect(plain(told({ ...cowl(), 'log/2025-03-03.md': '---\nby: tobias\n---\n' }).page.lead)).toBe(
-      '$0.00 is spent, and nothing that was planned is left.',
+      '$0.00 is spent. Nothing that was planned is left.',
+    );
+    expect(plain(told(cowl('line: strip, do: Strip it, work: metal')).page.lead)).toBe(
+      '$297.50 is spent. What is left of the planned work has no estimate.',
     );
   });
 
