@@ -37,6 +37,8 @@ export type CostLine = {
   text: string;
   /** Time worked, in minutes; only on labour. */
   minutes?: number;
+  /** The time charged, in minutes, and the rate of an hour; only on labour that is charged. */
+  timed?: { minutes: number; rate: Minor };
   /** What it costs the shop. */
   cost: Minor;
   /** What the owner is charged. */
@@ -88,8 +90,8 @@ export type Rollup = {
       charged: Minor;
       finished?: Day;
       begun: boolean;
-      /** Hours in minutes, spend in minor units; the last writing holds. */
-      left?: { day: Day; hours?: Range; spend?: Range };
+      /** Hours in minutes, spend in minor units; of each the last writing holds, with its day. */
+      left?: { hours?: { on: Day; range: Range }; spend?: { on: Day; range: Range } };
       lines: CostLine[];
     };
   };

@@ -80,7 +80,7 @@ export function orderOfWork(record: CarRecord, rollup: Rollup): OrderOfWork {
 
 /** What the writer last thought left, else what was likely less what is worked, never below nothing. */
 function minutesLeft({ hours }: PlannedLine, so: Rollup['planned'][string] | undefined): number {
-  return so?.left?.hours?.likely ?? Math.max(0, (hours?.likely ?? 0) - (so?.minutes ?? 0));
+  return so?.left?.hours?.range.likely ?? Math.max(0, (hours?.likely ?? 0) - (so?.minutes ?? 0));
 }
 
 /** Open choices by the lines that they settle, or by their parts where they name no line. */

@@ -23,10 +23,11 @@ export function plannedSoFar(lines: readonly CostLine[], record: CarRecord): Rol
       Object.assign(of(lineName(name, undefined)), { finished: entry.day, begun: true });
     }
     for (const { line, hours, spend } of entry.left ?? []) {
-      of(lineName(line, undefined)).left = {
-        day: entry.day,
-        ...(hours !== undefined && { hours }),
-        ...(spend !== undefined && { spend }),
+      const so = of(lineName(line, undefined));
+      so.left = {
+        ...so.left,
+        ...(hours !== undefined && { hours: { on: entry.day, range: hours } }),
+        ...(spend !== undefined && { spend: { on: entry.day, range: spend } }),
       };
     }
   }

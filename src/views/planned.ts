@@ -92,11 +92,12 @@ function rowOf(
 function leftOf(so: So, { currency }: CarRecord): PlannedRow['left'] {
   if (so?.finished) return { text: 'finished', note: datedText(so.finished), estimate: false };
   if (so?.left) {
-    const { hours, spend, day } = so.left;
+    const { hours, spend } = so.left;
+    const days = new Set([hours?.on, spend?.on].filter((day) => day !== undefined));
     return {
-      text: hours ? hoursRangeText(hours) : '',
-      ...(spend && { spend: `to buy ${moneyRangeText(spend, currency)}` }),
-      note: `written ${datedText(day)}`,
+      text: hours ? hoursRangeText(hours.range) : '',
+      ...(spend && { spend: `to buy ${moneyRangeText(spend.range, currency)}` }),
+      note: `written ${[...days].sort().map(datedText).join(' and ')}`,
       estimate: true,
     };
   }

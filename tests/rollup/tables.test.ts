@@ -16,6 +16,11 @@ paid:
   - { amount: 500.00, how: check }
 ---
 `,
+  'log/2025-05-05.md': `---
+left:
+  - { line: cowl/lead, hours: [3, 4, 5], spend: 12.00 }
+---
+`,
   'log/2025-05-06.md': `---
 outside:
   - { what: Plating, from: millrace, part: frame, price: 7.00 }
@@ -23,7 +28,7 @@ paid:
   - { amount: 250.00, how: check }
 finished: [cowl/strip]
 left:
-  - { line: cowl/lead, hours: [1, 2, 4], spend: 12.00 }
+  - { line: cowl/lead, hours: [1, 2, 4] }
 ---
 `,
 };
@@ -110,10 +115,10 @@ describe('the rest of the sums', () => {
       charged: 0,
       begun: false,
       lines: [],
+      // Each keeps its own last word: the second writing said nothing of what is to be bought.
       left: {
-        day: '2025-05-06',
-        hours: { low: 60, likely: 120, high: 240 },
-        spend: { low: 1200, likely: 1200, high: 1200 },
+        hours: { on: '2025-05-06', range: { low: 60, likely: 120, high: 240 } },
+        spend: { on: '2025-05-05', range: { low: 1200, likely: 1200, high: 1200 } },
       },
     });
   });

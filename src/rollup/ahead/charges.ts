@@ -30,7 +30,7 @@ export type Charges = {
 export function chargesOn(record: CarRecord, lines: readonly CostLine[], day: Day): Charges {
   const tax = (side: 'paid' | 'charged', on: Bill | 'labour' | 'materials') =>
     taxesInForce(taxRules(record.shop), side, day)
-      .filter((rule) => rule.on.includes(on))
+      .filter((rule) => rule.on.includes(on) && !rule.included)
       .reduce((sum, { rate }) => sum + Number(rate), 0);
   const handling = (kind: 'bought' | 'outside') => Number(handlingOn(handlingRules(record.shop), kind, day));
   const rule = inForce(record.shop.materials ?? [], day);

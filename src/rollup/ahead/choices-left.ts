@@ -60,7 +60,7 @@ function begunSince(names: readonly string[], day: string, { planned }: Rollup):
     return (
       so !== undefined &&
       (so.finished !== undefined ||
-        (so.left !== undefined && so.left.day >= day) ||
+        [so.left?.hours, so.left?.spend].some((said) => said !== undefined && said.on >= day) ||
         so.lines.some((line) => line.day >= day))
     );
   });

@@ -25,10 +25,10 @@ export function lineLeft(line: PlannedLine, so: Rollup['planned'][string], exper
   const said = so.left;
   return {
     ...(said?.hours
-      ? { hours: stated(inHours(said.hours), worked(said.day), said.day) }
+      ? { hours: stated(inHours(said.hours.range), worked(said.hours.on), said.hours.on) }
       : hours && { hours: asPlanned(inHours(hours), worked(), experience.hours) }),
     ...(said?.spend
-      ? { spend: stated(said.spend, paidFor(so, 'bought', said.day), said.day) }
+      ? { spend: stated(said.spend.range, paidFor(so, 'bought', said.spend.on), said.spend.on) }
       : spend && { spend: asPlanned(spend, paidFor(so, 'bought'), experience.money) }),
     ...(outside && { outside: asPlanned(outside, paidFor(so, 'outside'), experience.money) }),
   };
