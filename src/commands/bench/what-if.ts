@@ -18,6 +18,7 @@ export type WhatIfRow = { what: string; came: string; goal: string };
 
 /** A reader doesn't notice a wait of this many milliseconds; the drawing of the figure comes on top. */
 const GOAL = 50;
+const AHEAD = 20;
 
 export function whatIfRows(): WhatIfRow[] {
   const kept: KeptDraws = new Map();
@@ -27,7 +28,8 @@ export function whatIfRows(): WhatIfRow[] {
     hours = hours < 60 ? hours + 1 : 30;
     return worked(movedSheet(SHEET, new Map([['first.hours', hours]])), kept);
   };
-  move();
+  // The page works the choice out once ahead, and a slider that is drawn along makes many moves a second.
+  for (let ahead = 0; ahead < AHEAD; ahead++) move();
   const numbers = kept.size * DRAWS;
   const timed = medians(
     new Map<string, () => unknown>([
