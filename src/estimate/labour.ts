@@ -24,12 +24,14 @@ export type LabourRules = {
 export function labourSums(
   worked: Worked,
   { rates, pay, step }: LabourRules,
-): { cost: Minor; charged: Minor; chargedMinutes: number } {
+): { cost: Minor; charged: Minor; chargedMinutes: number; rate: Minor } {
   const chargedMinutes = worked.free ? 0 : steppedUp(worked.minutes, step);
+  const rate = hourlyRate(rates, worked) ?? 0;
   return {
     cost: overMinutes(hourlyRate(pay, worked) ?? 0, worked.minutes),
-    charged: overMinutes(hourlyRate(rates, worked) ?? 0, chargedMinutes),
+    charged: overMinutes(rate, chargedMinutes),
     chargedMinutes,
+    rate,
   };
 }
 

@@ -8,13 +8,14 @@ import { readBody } from './body.ts';
 import { checks } from './checks/index.ts';
 import { splitFrontMatter } from './front-matter.ts';
 import { type Problem, sorted } from './place.ts';
-import type { Car, CarRecord, Choice, Entry, Part, Shop, WrittenFile } from './record.ts';
+import type { Car, CarRecord, Choice, Entry, IssuedStatement, Part, Shop, WrittenFile } from './record.ts';
 import { carSheet } from './schema/car.ts';
 import { choiceSheet } from './schema/choice.ts';
 import { entrySheet } from './schema/entry.ts';
 import { type Fields, inRecord } from './schema/fields.ts';
 import { partSheet } from './schema/part.ts';
 import { shopSheet } from './schema/shop.ts';
+import { statementSheet } from './schema/statement.ts';
 import { shapeProblems } from './shape-problems.ts';
 import { withoutWrong } from './without-wrong.ts';
 
@@ -56,6 +57,8 @@ export function openRecord(from: {
     day: idOf(file).slice(0, 10),
   }));
   entries.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  const statements = kept<IssuedStatement>('statement', schemas.statement, (file) => ({ id: idOf(file) }));
+  statements.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
   for (const file of ['car.md', 'shop.md']) {
     if (!files.some((written) => written.file === file)) problems.push(absent(file));
   }
@@ -75,10 +78,11 @@ export function openRecord(from: {
     parts,
     choices,
     entries,
+    statements,
     photos,
     currency,
     units: units ?? 'inch',
-    unread: unread(files, [car, shop, ...parts, ...choices, ...entries]),
+    unread: unread(files, [car, shop, ...parts, ...choices, ...entries, ...statements]),
   };
   const everyEntry = ![...record.unread].some((file) => kindOf(file) === 'entry');
   for (const { rule, severity, needsEveryEntry, run } of checks) {
@@ -89,13 +93,14 @@ export function openRecord(from: {
 }
 
 /** What a file is, by where it lies in the folder. */
-export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entry' | undefined {
+export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entry' | 'statement' | undefined {
   if (file === 'car.md') return 'car';
   if (file === 'shop.md') return 'shop';
   if (/^parts\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'part';
   if (/^choices\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'choice';
   if (/^log\/(?:[^/]+\/)*\d{4}-\d{2}-\d{2}(?:-[b-z])?\.md$/.test(file) && isDay(idOf(file).slice(0, 10)))
     return 'entry';
+  if (/^statements\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'statement';
   return undefined;
 }
 
@@ -138,6 +143,7 @@ const buildSheets = (f: Fields) => ({
   part: partSheet(f),
   choice: choiceSheet(f),
   entry: entrySheet(f),
+  statement: statementSheet(f),
 });
 
 function moneyAndUnits(files: readonly WrittenFile[]): { currency: Currency; units: Units | undefined } {
@@ -173,7 +179,7 @@ function misplaced(file: string): Problem {
     reason: `\`${file}\` is no file of a record.`,
     mend: file.startsWith('log/')
       ? 'Name a day’s entry by its date, such as `log/2025-04-16.md`, a second one that day `log/2025-04-16-b.md`.'
-      : 'A record holds car.md, shop.md, parts/<part>.md, choices/<choice>.md and log/<date>.md, in lower case with hyphens.',
+      : 'A record holds car.md, shop.md, parts/<part>.md, choices/<choice>.md, log/<date>.md and statements/<number>.md, in lower case with hyphens.',
   };
 }
 

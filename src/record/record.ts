@@ -10,6 +10,7 @@ import type { ChoiceSheet } from './schema/choice.ts';
 import type { EntrySheet } from './schema/entry.ts';
 import type { PartSheet } from './schema/part.ts';
 import type { ShopSheet } from './schema/shop.ts';
+import type { StatementSheet } from './schema/statement.ts';
 
 /** What every file of the record has beside its own fields. */
 type Written = {
@@ -31,6 +32,9 @@ export type Choice = ChoiceSheet & Written & { id: string };
 /** A day's entry; `id` is `2025-04-16` or `2025-04-16-b`. */
 export type Entry = EntrySheet & Written & { id: string; day: Day };
 
+/** An issued statement; `id` is its file name without `.md`. */
+export type IssuedStatement = StatementSheet & Written & { id: string };
+
 /** A planned line with the part it belongs to; its full name is `part/line`. */
 export type PlannedLine = NonNullable<Part['planned']>[number];
 export type Option = Choice['options'][number];
@@ -49,6 +53,8 @@ export type CarRecord = {
   parts: Part[];
   choices: Choice[];
   entries: Entry[];
+  /** Issued statements in order of their periods. */
+  statements: IssuedStatement[];
   /** Pictures present, as paths relative to the record's folder, sorted. */
   photos: string[];
   currency: Currency;

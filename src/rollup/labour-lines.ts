@@ -26,7 +26,7 @@ export function labourLines(record: CarRecord): Drawn[] {
     }),
   );
   const materials = materialsOf(worked, shop.materials ?? []);
-  return worked.flatMap(({ day, hours, source, cost, charged }, i): Drawn[] => {
+  return worked.flatMap(({ day, hours, source, cost, charged, chargedMinutes, rate }, i): Drawn[] => {
     const used = materials[i] ?? 0;
     const text = hours.note ?? hours.work;
     const noCharge = hours['no-charge'];
@@ -36,6 +36,7 @@ export function labourLines(record: CarRecord): Drawn[] {
         kind: 'labour',
         text,
         minutes: hours.time,
+        ...(chargedMinutes > 0 && { timed: { minutes: chargedMinutes, rate } }),
         cost,
         charged,
         ...(noCharge !== undefined && { noCharge }),

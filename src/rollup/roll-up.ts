@@ -1,10 +1,9 @@
 // The order in which a record becomes sums: lines from the log, charged tax on them, then totals that keep
 // their lines.
 import type { CarRecord } from '../record/record.ts';
-import { billLines } from './bill-lines.ts';
 import type { CostLine, Rollup } from './cost-lines.ts';
 import { depositsOut } from './deposits.ts';
-import { labourLines } from './labour-lines.ts';
+import { drawnLines } from './drawn-lines.ts';
 import { monthsOf } from './months.ts';
 import { openOrders } from './orders.ts';
 import { plannedSoFar } from './planned.ts';
@@ -14,7 +13,7 @@ import { taxLines } from './tax-lines.ts';
 /** Everything that can be said about the sums of a record. A figure is the sum of the lines it carries. */
 export function rollUp(unsorted: CarRecord): Rollup {
   const record = { ...unsorted, entries: [...unsorted.entries].sort(byDay) };
-  const drawn = [...labourLines(record), ...billLines(record)];
+  const drawn = drawnLines(unsorted);
   const taxes = taxLines(drawn, record);
   const own = [...drawn.map(({ line }) => line), ...taxes.byLine].sort(byPlace);
   const lines = [...own, ...taxes.byStatement];

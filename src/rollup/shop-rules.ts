@@ -3,9 +3,11 @@ import type { HandlingRule, TaxRule } from '../estimate/rules.ts';
 import type { Place } from '../record/place.ts';
 import type { Shop } from '../record/record.ts';
 
-/** Tax rules, each with its place, since tax on the statement's sum has no other. */
-export function taxRules(shop: Shop): (TaxRule & { place: Place })[] {
-  return (shop.tax ?? []) as (TaxRule & { place: Place })[];
+/** A tax rule with its place, since tax on the statement's sum has no other. */
+export type PlacedRule = TaxRule & { place: Place };
+
+export function taxRules(shop: Shop): PlacedRule[] {
+  return (shop.tax ?? []) as PlacedRule[];
 }
 
 export function handlingRules(shop: Shop): HandlingRule[] {

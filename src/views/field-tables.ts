@@ -6,6 +6,7 @@ import { entrySheet } from '../record/schema/entry.ts';
 import { inRecord } from '../record/schema/fields.ts';
 import { partSheet } from '../record/schema/part.ts';
 import { shopSheet } from '../record/schema/shop.ts';
+import { statementSheet } from '../record/schema/statement.ts';
 import { bare, said } from '../record/schema-at.ts';
 
 /** A heading and a table for each file. */
@@ -18,15 +19,19 @@ export function fieldTables(): string {
     ['parts/&lt;part&gt;.md', partSheet(f)],
     ['choices/&lt;choice&gt;.md', choiceSheet(f)],
     ['log/&lt;date&gt;.md', entrySheet(f)],
+    ['statements/&lt;number&gt;.md', statementSheet(f)],
   ];
   return files
     .map(([file, sheet]) =>
-      [`### ${file}`, '', ...HEAD, ...rowsOf(shapeOf(sheet), '').map(rowText)].join('\n'),
+      [`### ${file}`, '', ...HEAD, ...rowsOf(shapeOf(sheet), '').filter(isShown).map(rowText)].join('\n'),
     )
     .join('\n\n');
 }
 
 const HEAD = ['| key | what it is | for example | | seen by |', '| --- | --- | --- | --- | --- |'];
+
+/** What a correction holds are lines like those of its statement. */
+const isShown = ({ key }: Row) => !/^corrections (was|now) /.test(key);
 
 type Row = { key: string; schema: z.ZodType };
 type Shape = Record<string, z.ZodType>;

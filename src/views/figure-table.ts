@@ -2,8 +2,19 @@
 
 /** `estimate` sets it in italics; `span` is how many columns it stands across. */
 export type FigureCell = { text: string; to?: string; estimate?: boolean; span?: number };
-/** `to` is the page that the row is about; `notes` stand small under its head. */
-export type FigureRow = { head: string; to?: string; notes?: string[]; cells: FigureCell[]; sum?: boolean };
+/**
+ * `to` is the page that the row is about; `notes` stand small under its head. A row that `begins` is the head of those
+ * that stand `within` it.
+ */
+export type FigureRow = {
+  head: string;
+  to?: string;
+  notes?: string[];
+  cells: FigureCell[];
+  sum?: boolean;
+  begins?: boolean;
+  within?: boolean;
+};
 export type FigureTable = {
   caption: string;
   /** What the rows are; empty where their heads say it themselves. */

@@ -27,10 +27,13 @@ export function plainTable({ caption, head, columns, rows, foot }: FigureTable):
   const figures = widths.reduce((sum, width) => sum + width + GAP, 0);
   const longest = Math.max(
     head.length,
-    ...all.flatMap((row) => [row.head, ...notesOf(row)].map(({ length }) => length)),
+    ...all.flatMap((row) => [row.head, ...notesOf(row)].map(({ length }) => setIn(row).length + length)),
   );
   const first = Math.min(longest, WIDTH - figures);
-  const row = (each: FigureRow) => rowLines(each, first, widths);
+  const row = (each: FigureRow, i?: number) => [
+    ...(each.begins && i ? [''] : []),
+    ...rowLines(each, first, widths),
+  ];
   const rule = '-'.repeat(first + figures);
   const heads = columns.map(({ head: name }, i) => ' '.repeat(GAP) + name.padStart(widths[i] ?? 0)).join('');
   return [
@@ -38,17 +41,22 @@ export function plainTable({ caption, head, columns, rows, foot }: FigureTable):
     '',
     (head.padEnd(first) + heads).trimEnd(),
     rule,
-    ...rows.flatMap(row),
+    ...rows.flatMap((each, i) => row(each, i)),
     ...(foot ? [rule, ...row(foot)] : []),
   ].join('\n');
 }
 
 const notesOf = ({ notes = [] }: FigureRow) => notes.map((note) => `  ${note}`);
 
+const setIn = ({ within }: FigureRow) => (within ? '  ' : '');
+
 function rowLines(row: FigureRow, first: number, widths: readonly number[]): string[] {
-  const [head = '', ...more] = wrapped(row.head, first);
+  const by = setIn(row);
+  const [head = '', ...more] = wrapped(row.head, first - by.length).map((line) => by + line);
   const cell = ({ text, span }: FigureCell, i: number) =>
     ' '.repeat(GAP) + (span ? text : text.padStart(widths[i] ?? 0));
-  const notes = (row.notes ?? []).flatMap((note) => wrapped(note, first - 2).map((line) => `  ${line}`));
+  const notes = (row.notes ?? []).flatMap((note) =>
+    wrapped(note, first - by.length - 2).map((line) => `${by}  ${line}`),
+  );
   return [(head.padEnd(first) + row.cells.map(cell).join('')).trimEnd(), ...more, ...notes];
 }

@@ -16,7 +16,12 @@ describe('labor', () => {
 
   it('is charged by the step begun, and paid by the minute', () => {
     // 61 min become 75: 75 / 60 x 75.00 = 93.75; pay 61 / 60 x 35.01 = 35.5935
-    expect(labourSums(worked, rules)).toEqual({ cost: 3559, charged: 9375, chargedMinutes: 75 });
+    expect(labourSums(worked, rules)).toEqual({
+      cost: 3559,
+      charged: 9375,
+      chargedMinutes: 75,
+      rate: 7500,
+    });
   });
 
   it('free of charge still costs its pay', () => {
@@ -24,6 +29,7 @@ describe('labor', () => {
       cost: 3559,
       charged: 0,
       chargedMinutes: 0,
+      rate: 7500,
     });
   });
 
@@ -32,6 +38,7 @@ describe('labor', () => {
       cost: 0,
       charged: 0,
       chargedMinutes: 61,
+      rate: 0,
     });
   });
 

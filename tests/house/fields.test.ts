@@ -8,6 +8,7 @@ import { entrySheet } from '../../src/record/schema/entry.ts';
 import { inRecord } from '../../src/record/schema/fields.ts';
 import { partSheet } from '../../src/record/schema/part.ts';
 import { shopSheet } from '../../src/record/schema/shop.ts';
+import { statementSheet } from '../../src/record/schema/statement.ts';
 import { bare, said } from '../../src/record/schema-at.ts';
 
 const dollars = currencyOf('USD');
@@ -19,6 +20,7 @@ const sheets = {
   'parts/': partSheet(f),
   'choices/': choiceSheet(f),
   'log/': entrySheet(f),
+  'statements/': statementSheet(f),
 };
 
 type Field = { name: string; schema: z.ZodType };

@@ -54,6 +54,7 @@ export const ROOMS: readonly Room[] = [
       'remark-gfm',
       'mdast',
       'fastest-levenshtein',
+      '@noble/hashes',
     ],
     node: false,
     why: 'the record is read from text, so that a test can write it out; only disk/ opens files',

@@ -3,82 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Rollup, Total } from '../../src/rollup/cost-lines.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
-import { recordOf, shopText } from './records.ts';
-
-const SHOP = shopText(
-  `pay:
-  - { from: 2025-01-01, rate: 34.99 }
-step: 15m
-handling:
-  - { from: 2025-01-01, kind: bought, share: 10% }
-  - { from: 2025-02-01, kind: outside, share: 7.5% }
-materials:
-  - { from: 2025-01-01, per-hour: 3.55, cap: 40.00 }
-  - { from: 2025-02-15, of-labour: 4.1% }
-tax:
-  - { name: Use tax, rate: 7.25%, side: paid, on: [bought, freight], from: 2025-01-01, by: statement }
-  - { name: Sales tax, rate: 8.25%, side: charged, on: [bought, materials], from: 2025-01-01, by: line, rounding: down }
-  - { name: Levy, rate: 0.35%, side: charged, on: [labour, outside, freight], from: 2025-01-20, by: statement, rounding: half-even }
-`,
-  `  - { from: 2025-01-01, rate: 77.77 }
-  - { from: 2025-02-10, rate: 91.01, work: metal }`,
-);
-
-const money = fc.integer({ min: 0, max: 99_999 }).map((minor) => (minor / 100).toFixed(2));
-const where = fc.constantFrom('part: cowl, ', 'part: frame, ', 'part: cowl, line: strip, ', '');
-const vendor = fc.constantFrom('keld', 'millrace');
-const hours = fc
-  .tuple(where, fc.constantFrom('metal', 'timber'), fc.nat(600), fc.boolean())
-  .map(
-    ([at, work, time, free]) => `{ ${at}work: ${work}, time: ${time}m${free ? ', no-charge: ours' : ''} }`,
-  );
-const bought = fc
-  .tuple(
-    where,
-    vendor,
-    money,
-    fc.integer({ min: 1, max: 40 }),
-    fc.option(money),
-    fc.option(money),
-    fc.option(money),
-  )
-  .map(
-    ([at, from, price, count, freight, tax, deposit]) =>
-      `{ ${at}what: Wire, from: ${from}, price: ${price}, count: ${count / 4}, bill: b${freight ? `, freight: ${freight}` : ''}${tax ? `, tax: ${tax}` : ''}${deposit ? `, deposit: ${deposit}` : ''} }`,
-  );
-const outside = fc
-  .tuple(where, vendor, money, fc.boolean())
-  .map(
-    ([at, from, price, own]) =>
-      `{ ${at}what: Plating, from: ${from}, price: ${price}${own ? ', paid-by: owner' : ''} }`,
-  );
-const returned = fc
-  .tuple(vendor, money, fc.option(money))
-  .map(
-    ([from, price, tax]) =>
-      `{ what: Wire, from: ${from}, price: ${price}, bill: b${tax ? `, tax: ${tax}` : ''} }`,
-  );
-const entry = fc.record({
-  hours: fc.array(hours, { maxLength: 4 }),
-  bought: fc.array(bought, { maxLength: 4 }),
-  outside: fc.array(outside, { maxLength: 2 }),
-  returned: fc.array(returned, { maxLength: 1 }),
-});
-const logs = fc
-  .dictionary(fc.integer({ min: 0, max: 69 }).map(String), entry, { minKeys: 1, maxKeys: 6 })
-  .map((days) => {
-    const texts: Record<string, string> = { 'shop.md': SHOP };
-    for (const [number, lists] of Object.entries(days)) {
-      const day = new Date(Date.UTC(2025, 0, 5 + Number(number))).toISOString().slice(0, 10);
-      texts[`log/${day}.md`] = entryText(lists);
-    }
-    return texts;
-  });
-
-function entryText(lists: Record<string, string[]>): string {
-  const filled = Object.entries(lists).filter(([, lines]) => lines.length > 0);
-  return `---\n${filled.map(([name, lines]) => `${name}:\n${lines.map((line) => `  - ${line}\n`).join('')}`).join('')}---\n`;
-}
+import { logs } from './any-log.ts';
+import { recordOf } from './records.ts';
 
 const RUNS = { numRuns: 60, seed: 1934 };
 const sums = ({ cost, charged, minutes }: Total) => ({ cost, charged, minutes });

@@ -47,6 +47,9 @@ import { returnedMoreThanBought } from './returned-more-than-bought.ts';
 import { settledTwice } from './settled-twice.ts';
 import { settlesUnknown } from './settles-unknown.ts';
 import { spendWithoutWord } from './spend-without-word.ts';
+import { statementChanged } from './statement-changed.ts';
+import { statementNumber } from './statement-number.ts';
+import { statementOutOfLine } from './statement-out-of-line.ts';
 import { taxAgainstRules } from './tax-against-rules.ts';
 import { testEndsBeforeItBegins } from './test-ends-before-it-begins.ts';
 import { unknownChoice } from './unknown-choice.ts';
@@ -90,6 +93,9 @@ export const checks: readonly Check[] = [
   receivedNeverOrdered,
   taxAgainstRules,
   spendWithoutWord,
+  statementChanged,
+  statementNumber,
+  statementOutOfLine,
   decidedOptionMissing,
   optionLineIncomplete,
   canFailThenMissing,

@@ -56,6 +56,8 @@ export const value = {
     ),
   angle: () => readBy(readAngle),
   oneOf: <W extends string>(words: readonly W[]) => z.enum(words as readonly [W, ...W[]]),
+  /** Said or left out; never `false`. */
+  yes: () => z.enum(['true']).transform((): true => true),
   /** One text or a list of them; a list is kept. */
   texts: () =>
     z.union([value.text().transform((text) => [text]), z.array(value.text())], {
@@ -85,6 +87,8 @@ export function inRecord(currency: Currency, units: Units | undefined) {
   return {
     ...value,
     money: () => readBy((text) => notBelowZero(money(text), currency)),
+    /** An amount that may be below zero: only statements, which a command writes, have such. */
+    signed: () => readBy(money),
     moneyRange: () =>
       range((text) => notBelowZero(money(text), currency), 'an amount, or `[low, likely, high]`'),
     length: () => readBy((text) => readLength(text, units)),
