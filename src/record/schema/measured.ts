@@ -102,7 +102,7 @@ export const measuredLine = (f: Fields) => {
         ...of('back end'),
         species: field(f.text(), 'The timber.', 'white ash'),
         width: field(f.length(), 'Width of the piece.', '5 in'),
-        grain: field(f.oneOf(['radial', 'tangential']), 'The grain across the width.', 'tangential'),
+        grain: field(f.oneOf(['radial', 'tangential'] as const), 'The grain across the width.', 'tangential'),
         'moisture-from': field(f.share(), 'Moisture now.', '12%'),
         'moisture-to': field(f.share(), 'Moisture it will come to.', '8%'),
         ...plusMinus(f.share().optional(), '1%'),
