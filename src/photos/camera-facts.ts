@@ -1,5 +1,6 @@
 // What the camera wrote beside its picture that a record needs: when it was taken, and how it was held.
 import ExifReader from 'exifreader';
+import { kindOf } from './kind.ts';
 
 /**
  * `taken` is the camera's own clock, `2024-03-10T01:30:00.25-05:00`; without an offset in the file there is none
@@ -10,11 +11,15 @@ export type CameraFacts = { taken?: string; turned?: number };
 /** Tags of EXIF (CIPA DC-008): 0x9003, 0x9011, 0x9291 and 0x0112. */
 const TAGS = ['DateTimeOriginal', 'OffsetTimeOriginal', 'SubSecTimeOriginal', 'Orientation'];
 
+/** A JPEG has its EXIF in front, in segments of 64 kB at most; reading on costs more than all else about it. */
+const JPEG_HEAD = 262_144;
+
 /** Reads what there is; a file without EXIF, or with EXIF that can't be read, has no facts. */
 export function cameraFacts(bytes: Buffer): CameraFacts {
   let tags: ExifReader.ExifTags;
   try {
-    tags = ExifReader.load(bytes, { expanded: true, includeTags: { exif: TAGS } }).exif ?? {};
+    const head = kindOf(bytes) === 'jpeg' ? bytes.subarray(0, JPEG_HEAD) : bytes;
+    tags = ExifReader.load(head, { expanded: true, includeTags: { exif: TAGS } }).exif ?? {};
   } catch {
     return {};
   }

@@ -35,7 +35,7 @@ export async function madeUpPhotos(folder: string, count: number, seed: number):
 /** Soft shades with edges and grain, which compress about as a photograph does. */
 function canvas(width: number, height: number, seed: number): Buffer {
   const random = xoroshiro128plus(seed);
-  const grain = Int8Array.from({ length: 65_537 }, () => uniformInt(random, -9, 9));
+  const grain = Int8Array.from({ length: 65_537 }, () => uniformInt(random, -16, 16));
   const pixels = Buffer.alloc(width * height * 3);
   for (let y = 0, at = 0; y < height; y++) {
     for (let x = 0; x < width; x++, at += 3) {
