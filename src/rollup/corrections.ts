@@ -6,7 +6,7 @@ export type StatedCorrection = Correction<StatedLine>;
 
 /**
  * By day and entry. Lines that read the same cancel out; of an entry's others, those that are most alike are taken for
- * one that was edited, and the rest for gone or come.
+ * one that was edited, and the rest for gone or come. What is gone stands last.
  */
 export function correctionsOf(stated: readonly StatedLine[], now: readonly StatedLine[]): StatedCorrection[] {
   const before = Map.groupBy(stated, ({ entry }) => entry);
@@ -28,8 +28,12 @@ function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): Sta
     const pairs = paired(was, is, alike);
     return i === 0 ? [] : pairs;
   });
-  return [...found, ...was.map((line) => ({ was: line })), ...is.map((line) => ({ now: line }))];
+  const come = is.map((line): StatedCorrection => ({ now: line }));
+  const standing = [...found, ...come].sort((a, b) => at(a, now) - at(b, now));
+  return [...standing, ...was.map((line) => ({ was: line }))];
 }
+
+const at = ({ now }: StatedCorrection, of: readonly StatedLine[]) => (now ? of.indexOf(now) : of.length);
 
 /** Takes out of both lists, in order, those that are alike. */
 function paired(was: StatedLine[], is: StatedLine[], alike: (line: StatedLine) => string) {

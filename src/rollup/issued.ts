@@ -2,6 +2,7 @@
 import type { LineTax } from '../estimate/charged-tax.ts';
 import type { StatementSums } from '../estimate/statement.ts';
 import type { Day } from '../figures/days.ts';
+import type { Minor } from '../figures/money.ts';
 import { once } from '../record/once.ts';
 import type { Place } from '../record/place.ts';
 import type { CarRecord, IssuedStatement } from '../record/record.ts';
@@ -20,6 +21,11 @@ export type Statement = {
 
 /** A statement as it was issued, with where it is kept. */
 export type Issued = Statement & { number: string; issued: Day; file: IssuedStatement };
+
+/** All that a statement charges: corrections and tax among it, payments not. */
+export function chargedIn({ sums }: Statement): Minor {
+  return sums.balance - sums.broughtForward + sums.paid;
+}
 
 /** In order of their periods. */
 export const issuedStatements: (record: CarRecord) => readonly Issued[] = once((record) =>

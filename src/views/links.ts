@@ -14,6 +14,10 @@ export const page = {
   part: (part: string) => `part/${part}.html`,
   order: 'order.html',
   marks: 'marks.html',
+  measurements: 'measurements.html',
+  /** A part’s own page of measurements; the sheet of pads has its name already. */
+  measured: (part: string) => `measured/${part === 'pads' ? 'pads-part' : part}.html`,
+  pads: 'measured/pads.html',
   photos: 'photos.html',
   photoMonth: (month: string, number = 1) => `photos/${month}${number > 1 ? `-${number}` : ''}.html`,
   photosOfPart: (part: string | undefined, number = 1) =>
@@ -23,6 +27,8 @@ export const page = {
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
+  statements: 'statements.html',
+  statement: (key: string) => `statement/${key}.html`,
   forecast: 'forecast.html',
   lines: (by: Grouping, key: string | undefined) => `lines/${by}/${lineKey(key)}.html`,
   problems: 'problems.html',
