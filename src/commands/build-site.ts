@@ -1,5 +1,5 @@
 // Checks a record and builds its site.
-import { cp, mkdir, rename, rm } from 'node:fs/promises';
+import { access, cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { build } from 'astro';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
@@ -12,6 +12,10 @@ import { problemsText, problemText } from '../views/problem-text.ts';
  */
 export async function buildSite(out = siteFolder()): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  if (await holdsOther(out)) {
+    console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
+    return false;
+  }
   const { record, problems, read, folder } = await openFolder(recordFolder());
   console.log(problemsText(problems, read));
   if (problems.some(({ severity }) => severity === 'error')) {
@@ -31,6 +35,16 @@ export async function buildSite(out = siteFolder()): Promise<boolean> {
   await rm(`${making}-astro`, { recursive: true, force: true });
   console.log(`The site is in ${out}: open index.html in it.`);
   return true;
+}
+
+/** A folder that is put in place of another takes all of it: only a site made here, or nothing, may give way. */
+async function holdsOther(out: string): Promise<boolean> {
+  const files = await readdir(out).catch(() => []);
+  if (files.length === 0) return false;
+  return access(join(out, 'style', 'ashframe.css')).then(
+    () => false,
+    () => true,
+  );
 }
 
 /** Where the built site lies. */
