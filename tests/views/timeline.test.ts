@@ -61,10 +61,7 @@ describe('the months', () => {
           expect(own.length).toBe(Math.ceil(shots.length / MOST));
           expect(own.every((page) => page.of === own.length && page.shots.length <= MOST)).toBe(true);
         }
-        expect(pages.map(({ after }) => after?.path)).toEqual([
-          ...pages.slice(1).map(({ path }) => path),
-          undefined,
-        ]);
+        expect(pages.map(({ after }) => after?.path)).toEqual(pages.map((_, i) => pages[i + 1]?.path));
         expect(pages.slice(1).map(({ before }) => before?.path)).toEqual(
           pages.slice(0, -1).map(({ path }) => path),
         );
