@@ -99,6 +99,35 @@ describe('money', () => {
     ]);
   });
 
+  it('that is spent needs a word that goes up so far, or one on the choice it follows from', () => {
+    const car = SMALL['car.md'].replace('agreed:', 'ask-above: 500\nagreed:');
+    const spent = (line: string) => ({ 'car.md': car, 'log/2025-05-01.md': day(line) });
+    const steel = 'bought:\n  - { what: Steel, from: millrace, price: 501 }';
+    const word = (line: string) => ({ 'log/2025-04-20.md': day(`agreed:\n  - ${line}`) });
+    expect(rulesOf({ ...spent(steel), ...word('{ what: Steel, amount: 501, how: by letter }') })).toEqual([]);
+    const [low] = openSmall({
+      ...spent(steel),
+      ...word('{ what: Steel, amount: 400, how: by letter }'),
+    }).problems;
+    expect(low?.reason).toBe(
+      'This bill of `millrace` is $501.00, above $500.00, and what is agreed goes up to $400.00.',
+    );
+    expect(low?.related?.map(({ file }) => file)).toEqual(['car.md', 'log/2025-04-20.md']);
+  });
+
+  it('that is bespoken needs the word when it is ordered, and is told of once', () => {
+    const car = SMALL['car.md'].replace('agreed:', 'ask-above: 500\nagreed:');
+    const order = day('ordered:\n  - { what: Top cloth, from: millrace, price: 900 }');
+    const come = day('bought:\n  - { what: Top Cloth, from: millrace, price: 900 }');
+    const both = { 'car.md': car, 'log/2025-04-01.md': order, 'log/2025-06-20.md': come };
+    const found = openSmall(both).problems.filter(({ rule }) => rule === 'spend-without-word');
+    expect(found.map(({ place }) => place.file)).toEqual(['log/2025-04-01.md']);
+    expect(found[0]?.reason).toMatch(/^This order from `millrace` is \$900\.00, above \$500\.00, and no/);
+    const word = day('agreed:\n  - { what: Top cloth, how: by letter }');
+    // More than thirty days before the bill, and the day before the order.
+    expect(rulesOf({ ...both, 'log/2025-03-31.md': word })).not.toContain('spend-without-word');
+  });
+
   it('of tax may differ by a cent from the newest rule of its name, and not by two', () => {
     const shop = asShop(
       'tax:\n  - { name: Use tax, rate: 7%, side: paid, on: [bought], from: 2025-01-01, by: line }\n  - { name: Use tax, rate: 8%, side: paid, on: [bought], from: 2025-03-04, by: line }',

@@ -1,10 +1,10 @@
-// Holds bills above `ask-above` against the owner’s word and the choices decided.
-import { addDays } from '../../figures/days.ts';
-import { type Minor, times } from '../../figures/money.ts';
+// Holds bills and orders above `ask-above` against the owner’s word and the choices decided.
+import { type Day, daysBetween } from '../../figures/days.ts';
+import type { Minor } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';
-import type { Place } from '../place.ts';
-import type { CarRecord, OutsideLine } from '../record.ts';
+import type { CarRecord, Entry } from '../record.ts';
 import type { Check } from './check.ts';
+import { type Spend, spends } from './spends.ts';
 
 const DAYS = 30;
 
@@ -14,55 +14,61 @@ export const spendWithoutWord: Check = {
   needsEveryEntry: true,
   why: 'A spend above what was agreed to be asked for needs the owner’s word in the log, not in somebody’s memory.',
   run: (record) => {
-    const { car, choices, entries, currency, unread } = record;
+    const { car, currency } = record;
     const most = car['ask-above'];
     if (most === undefined) return [];
-    const decided = new Set(choices.filter((choice) => choice.decided).map(({ id }) => id));
-    const covered = new Set<string>();
-    for (const { day, agreed } of entries) {
-      for (let days = 0; agreed && days <= DAYS; days += 1) covered.add(addDays(day, days));
-    }
-    return bills(record)
-      .filter(
-        ({ sum, day, choices: named }) =>
-          sum > most &&
-          !named.some((choice) => decided.has(choice) || unread.has(`choices/${choice}.md`)) &&
-          !covered.has(day),
-      )
-      .map(({ from, bill, sum, place }) => ({
-        place,
-        reason: `${bill === undefined ? 'This bill' : `Bill \`${bill}\``} of \`${from}\` is ${moneyText(sum, currency)}, above ${moneyText(most, currency)}, and no \`agreed\` stands in the ${DAYS} days before.`,
-        mend: 'Write the owner’s word under `agreed` of the day it was given, or name the `choice`.',
-        related: [car.placeAt(['ask-above'])],
-      }));
+    const all = spends(record);
+    const given = words(record);
+    const bespoken = new Set<string>();
+    return all.flatMap((spend) => {
+      if (spend.sum <= most) return [];
+      // A bill that was above when it was ordered stands or falls with its order.
+      if (spend.is === 'bill' && spend.things.some((thing) => bespoken.has(thing))) return [];
+      if (spend.is === 'order') for (const thing of spend.things) bespoken.add(thing);
+      if (isDecided(spend, record)) return [];
+      const near = given.filter((word) => concerns(word, spend));
+      if (near.some(({ most: upTo }) => upTo === undefined || spend.sum <= upTo)) return [];
+      return [
+        {
+          place: spend.place,
+          reason: `${nameOf(spend)} is ${moneyText(spend.sum, currency)}, above ${moneyText(most, currency)}, and ${why(near, (amount) => moneyText(amount, currency))}.`,
+          mend: 'Write the owner’s word under `agreed` of the day it was given, or name the `choice`.',
+          related: [car.placeAt(['ask-above']), ...near.map(({ line }) => line.place)],
+        },
+      ];
+    });
   },
 };
 
-type Bill = {
-  from: string;
-  bill: string | undefined;
-  day: string;
-  sum: Minor;
-  choices: string[];
-  place: Place;
-};
+type Word = { day: Day; line: NonNullable<Entry['agreed']>[number]; most: Minor | undefined };
 
-type Line = { count?: string; discount?: Minor; freight?: Minor } & OutsideLine;
+function words({ entries }: CarRecord): Word[] {
+  return entries.flatMap(({ day, agreed = [] }) => agreed.map((line) => ({ day, line, most: line.amount })));
+}
 
-/** Each bill once, with its lines of one day summed: goods, freight and tax, without deposits and what the owner paid. */
-function bills({ entries }: CarRecord): Bill[] {
-  return entries.flatMap(({ day, bought = [], outside = [] }) => {
-    const ofDay = new Map<string, Bill>();
-    const lines: Line[] = [...bought, ...outside];
-    for (const [i, { from, bill, place, choice, ...line }] of lines.entries()) {
-      if (line['paid-by'] === 'owner') continue;
-      const key = `${from} ${bill ?? `line ${i}`}`;
-      const known = ofDay.get(key) ?? { from, bill, day, sum: 0, choices: [], place };
-      ofDay.set(key, known);
-      const { price, count = '1', discount = 0, freight = 0, tax = 0 } = line;
-      known.sum += times(price, count) - discount + freight + tax;
-      if (choice !== undefined) known.choices.push(choice);
-    }
-    return [...ofDay.values()];
-  });
+/** A word on a choice is for what follows from it; any other, for what is spent within a month. */
+function concerns({ day, line }: Word, spend: Spend): boolean {
+  const since = daysBetween(day, spend.day);
+  if (since < 0) return false;
+  return since <= DAYS || (line.choice !== undefined && spend.choices.includes(line.choice));
+}
+
+function isDecided({ choices: named, day }: Spend, { choices, unread }: CarRecord): boolean {
+  return named.some(
+    (choice) =>
+      unread.has(`choices/${choice}.md`) ||
+      choices.some(({ id, decided }) => id === choice && decided !== undefined && decided.on <= day),
+  );
+}
+
+function nameOf({ is, from, bill }: Spend): string {
+  if (is === 'order') return `This order from \`${from}\``;
+  return `${bill === undefined ? 'This bill' : `Bill \`${bill}\``} of \`${from}\``;
+}
+
+function why(near: readonly Word[], money: (amount: Minor) => string): string {
+  const upTo = Math.max(...near.map(({ most }) => most ?? 0));
+  return near.length === 0
+    ? `no \`agreed\` stands in the ${DAYS} days before`
+    : `what is agreed goes up to ${money(upTo)}`;
 }
