@@ -23,7 +23,8 @@ export type MeasuredOf<K extends Kind> = Measured & { kind: K; reading: ReadingO
 
 /**
  * One thing through the record: the same part, kind and name, and of the same size. `before` is the first reading
- * before any work, as it was found; `after` the last one after it; `last` the last of all.
+ * before any work, as it was found; `after` the last one after it; `last` the last of all. `first` is what the last is
+ * held against: `before` or, where nobody read it then, the first of all.
  */
 export type Thing<M extends Measured = Measured> = {
   part: string;
@@ -32,6 +33,7 @@ export type Thing<M extends Measured = Measured> = {
   readings: M[];
   before?: M;
   after?: M;
+  first: M;
   last: M;
 };
 
@@ -79,13 +81,14 @@ function thingsOf(readings: readonly Measured[]): Thing[] {
       thing.readings.push(each);
       thing.last = each;
     } else {
-      things.push({ part: each.part, kind: each.kind, name: each.name, readings: [each], last: each });
+      const { part, kind, name } = each;
+      things.push({ part, kind, name, readings: [each], first: each, last: each });
     }
   }
   return things.map((thing) => {
     const before = thing.readings.find(({ state }) => state === 'before');
     const after = thing.readings.findLast(({ state }) => state === 'after');
-    return { ...thing, ...(before && { before }), ...(after && { after }) };
+    return { ...thing, ...(before && { before, first: before }), ...(after && { after }) };
   });
 }
 

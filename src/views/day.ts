@@ -9,15 +9,26 @@ import { lineName } from '../record/record.ts';
 import type { CostLine } from '../rollup/cost-lines.ts';
 import type { DayTotal } from '../rollup/day-totals.ts';
 import { measuredBy } from '../rollup/measured.ts';
+import { page } from './links.ts';
 import { resultText } from './measured/result-text.ts';
+import { drawnParts } from './measured.ts';
 import { type Names, namesOf } from './names.ts';
 import { hoursRangeText, moneyRangeText } from './range-text.ts';
 import { readingText, thicknessText } from './readings.ts';
 
 export { dayTotals } from '../rollup/day-totals.ts';
 
-/** A plain table of a day: a caption, heads, rows of text. `shop` marks what never leaves the shop. */
-export type Aside = { caption: string; heads: string[]; rows: string[][]; shop?: true };
+/**
+ * A plain table of a day: a caption, heads, rows of text, and pages that tell more. `shop` marks what never leaves the
+ * shop.
+ */
+export type Aside = {
+  caption: string;
+  heads: string[];
+  rows: string[][];
+  more?: { text: string; to: string }[];
+  shop?: true;
+};
 
 /** Everything of a day that is not hours, bills, prose or pictures, in the order of the form. */
 export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
@@ -40,16 +51,19 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
       money(line.price),
       line.bill ?? '',
     ]),
-    table('Measured', ['Part', 'State', 'Reading', 'Comes to', 'Note'], entry.measured, (line) => {
-      const measured = measuredBy(record, line);
-      return [
-        names.part(line.part),
-        line.state,
-        readingText(line, units),
-        measured ? resultText(measured, units) : '',
-        line.note ?? '',
-      ];
-    }),
+    {
+      ...table('Measured', ['Part', 'State', 'Reading', 'Comes to', 'Note'], entry.measured, (line) => {
+        const measured = measuredBy(record, line);
+        return [
+          names.part(line.part),
+          line.state,
+          readingText(line, units),
+          measured ? resultText(measured, units) : '',
+          line.note ?? '',
+        ];
+      }),
+      more: drawnOf(entry, record),
+    },
     table('Pads', ['Mount', 'Stack', 'State'], entry.pads, (line) => [
       line.mount,
       line.stack.map((pad) => thicknessText(pad, units)).join(' + ') || 'none',
@@ -111,6 +125,14 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
     table('Paid by the owner', ['Amount', 'How'], entry.paid, (line) => [money(line.amount), line.how]),
     { ...table('For the shop only', ['Note'], entry['shop-only'], (text) => [text]), shop: true as const },
   ].filter(({ rows }) => rows.length > 0);
+}
+
+/** Pages on which the day’s readings are drawn to scale. */
+function drawnOf({ measured = [] }: Entry, record: CarRecord): { text: string; to: string }[] {
+  const parts = new Set(measured.map(({ part }) => part));
+  return drawnParts(record)
+    .filter((part) => parts.has(part))
+    .map((part) => ({ text: `${namesOf(record).part(part)}, drawn to scale`, to: page.measured(part) }));
 }
 
 /** The heading of an entry; a second one of a day says so. */

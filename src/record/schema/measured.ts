@@ -47,6 +47,11 @@ export const measuredLine = (f: Fields) => {
         b2: field(f.length().optional(), 'The side opposite the second.', '41 in'),
         d1: field(f.length(), 'One diagonal.', '97 1/4 in'),
         d2: field(f.length(), 'The other diagonal.', '96 15/16 in'),
+        corners: field(
+          lines(f.text()).length(4, { error: 'four corners' }).optional(),
+          'Names of the corners, from where the first side begins.',
+          '[L1, L5, R5, R1]',
+        ),
         within: field(f.length().optional(), 'How far apart the diagonals may be.', '1/8 in'),
         ...lengthOff,
       }),

@@ -19,12 +19,6 @@ export function placeText(mm: number, units: Units): string {
   return units === 'inch' ? `${near}${inch} (${metric})` : `${metric} (${near}${inch})`;
 }
 
-/** The same with its sign said, for what may lie either way. */
-export function signedText(figure: Figure, units: Units): string {
-  const text = figureText(figure, units);
-  return figure.value > 0 && !text.startsWith('0 ') ? `+${text}` : text;
-}
-
 /** `1.5°`, or with a ± `1.5 ± 0.05°`. */
 export function degreesText({ value, plusMinus }: Figure): string {
   const degrees = degreesOnly(value);
