@@ -27,6 +27,7 @@ export const page = {
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
+  orders: 'orders.html',
   statements: 'statements.html',
   statement: (key: string) => `statement/${key}.html`,
   forecast: 'forecast.html',

@@ -40,6 +40,7 @@ import { photoMissing } from './photo-missing.ts';
 import { photoNamedTwice } from './photo-named-twice.ts';
 import { photoNeverNamed } from './photo-never-named.ts';
 import { photoWithoutWords } from './photo-without-words.ts';
+import { priceDiffersFromOrder } from './price-differs-from-order.ts';
 import { rateRulesTie } from './rate-rules-tie.ts';
 import { readingOutOfSense } from './reading-out-of-sense.ts';
 import { receivedNeverOrdered } from './received-never-ordered.ts';
@@ -91,6 +92,7 @@ export const checks: readonly Check[] = [
   depositNotReturned,
   orderOverdue,
   receivedNeverOrdered,
+  priceDiffersFromOrder,
   taxAgainstRules,
   spendWithoutWord,
   statementChanged,
