@@ -12,6 +12,7 @@ import { problemsText, problemText } from '../views/problem-text.ts';
  */
 export async function buildSite(out = siteFolder()): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  publishedWhatever(process.env);
   if (await holdsOther(out)) {
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
@@ -45,6 +46,12 @@ async function holdsOther(out: string): Promise<boolean> {
     () => false,
     () => true,
   );
+}
+
+/** Frees the build from what a shell is set up for: a published page always says what it may load. */
+function publishedWhatever(env: NodeJS.ProcessEnv): void {
+  env.NODE_ENV = 'production';
+  for (const name of ['DEV', 'PROD', 'MODE', 'SSR', 'BASE_URL']) delete env[name];
 }
 
 /** Where the built site lies. */

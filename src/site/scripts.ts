@@ -1,21 +1,24 @@
-// The site's own script for the browser: compiled into one classic file, which runs from a folder as from a web host.
+// The site's own scripts for the browser: each is compiled into one classic file, which runs from a folder as from a
+// web host.
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { build } from 'esbuild';
 
-const SOURCE = 'src/site/browser/what-if.ts';
+/** A script for each kind of page that has one, by its file in browser/. */
+const SCRIPTS = ['what-if', 'viewer'];
 
-/** Writes the what-if's script beside the pages of the built site, and serves it in dev as it is written. */
+/** Writes the scripts beside the pages of the built site, and serves them in dev as they are written. */
 export function browserScripts(): AstroIntegration {
   return {
     name: 'browser-scripts',
     hooks: {
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
-          if (!/^\/script\/what-if\.js(\?|$)/.test(request.url ?? '')) return next();
-          compiled().then(
+          const [, name = ''] = /^\/script\/([^/]+)\.js(?:\?|$)/.exec(request.url ?? '') ?? [];
+          if (!SCRIPTS.includes(name)) return next();
+          compiled(name).then(
             (script) => response.setHeader('content-type', 'text/javascript').end(script),
             next,
           );
@@ -24,16 +27,16 @@ export function browserScripts(): AstroIntegration {
       'astro:build:done': async ({ dir }) => {
         const folder = fileURLToPath(new URL('script/', dir));
         await mkdir(folder, { recursive: true });
-        await writeFile(join(folder, 'what-if.js'), await compiled());
+        for (const name of SCRIPTS) await writeFile(join(folder, `${name}.js`), await compiled(name));
       },
     },
   };
 }
 
-/** The script in one piece: no module, nothing fetched, the same bytes from the same sources. */
-async function compiled(): Promise<string> {
+/** A script in one piece: no module, nothing fetched, the same bytes from the same sources. */
+async function compiled(name: string): Promise<string> {
   const { outputFiles } = await build({
-    entryPoints: [SOURCE],
+    entryPoints: [`src/site/browser/${name}.ts`],
     bundle: true,
     write: false,
     minify: true,

@@ -10,7 +10,15 @@ export type Side = { shot: Shot; label: string };
  * Two pictures to hold against each other. `frame` is the width over the height of one frame in which both stand at
  * the same height. `note` says which two they are when the writer joined more.
  */
-export type Pair = { name: string; title: string; before: Side; after: Side; frame: number; note: string };
+export type Pair = {
+  name: string;
+  title: string;
+  parts: string[];
+  before: Side;
+  after: Side;
+  frame: number;
+  note: string;
+};
 
 /**
  * The pairs of pictures that come in order of time, in the order of their second picture. A word with one picture
@@ -35,6 +43,7 @@ function pairOf(name: string, before: Shot, after: Shot, count: number): Pair {
   return {
     name,
     title: capital(words(name)),
+    parts: [...new Set([before, after].flatMap(({ part }) => (part === undefined ? [] : [part])))],
     before: { shot: before, label: same ? 'Earlier' : capital(before.shows ?? 'earlier') },
     after: { shot: after, label: same ? 'Later' : capital(after.shows ?? 'later') },
     frame: Math.max(before.ratio, after.ratio),

@@ -8,10 +8,10 @@ export type Column = { width: number; gap: number; height: number };
 export const DESK: Column = { width: 58, gap: 1, height: 15 };
 
 /**
- * A row and its height on the desk, in rem. Each picture has a frame, given as width over height; the frames of a
- * full row fill the column. A row that isn't full is the last one, and stands at the left.
+ * A row and its height on the desk, in rem. Each picture has a frame, given as width over height. The frames of a row
+ * fill the column, but those of the last may leave it empty at the right: `rest` is then the frame of what is empty.
  */
-export type Row<Item> = { framed: { item: Item; frame: number }[]; height: number; full: boolean };
+export type Row<Item> = { framed: { item: Item; frame: number }[]; height: number; rest: number };
 
 /**
  * Lays pictures out in their order, so that the rows are together as near the wanted height as they can be. The last
@@ -26,12 +26,13 @@ export function rowsOf<Item extends { ratio: number }>(
     framed.map(({ frame }) => frame),
     column,
   );
-  return starts.map((start, i) => {
+  const rows = starts.map((start, i) => {
     const own = framed.slice(start, starts[i + 1]);
-    const height = filled(sum(own.map(({ frame }) => frame)), own.length, column);
-    const full = height <= column.height * HIGHEST;
-    return { framed: own, height: full ? height : column.height, full };
+    return { framed: own, height: filled(sum(own.map(({ frame }) => frame)), own.length, column), rest: 0 };
   });
+  const full = rows.map(({ height }) => height).filter((height) => height <= column.height * HIGHEST);
+  const middle = full.toSorted((a, b) => a - b)[Math.floor((full.length - 1) / 2)] ?? column.height;
+  return rows.map((row) => (full.includes(row.height) ? row : shortened(row, middle, column)));
 }
 
 /** The frame of a picture in a row: its own shape, unless it is so tall or so wide that it would upset the row. */
@@ -77,6 +78,12 @@ function costOf(frames: number, count: number, last: boolean, column: Column): n
 /** The height at which frames fill the column. */
 function filled(frames: number, count: number, { width, gap }: Column): number {
   return (width - gap * (count - 1)) / frames;
+}
+
+/** The last row at the height of the others. No gap stands before what is empty. */
+function shortened<Item>({ framed }: Row<Item>, height: number, { width, gap }: Column): Row<Item> {
+  const frames = sum(framed.map(({ frame }) => frame));
+  return { framed, height, rest: (width - gap * (framed.length - 1)) / height - frames };
 }
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

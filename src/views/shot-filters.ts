@@ -4,28 +4,30 @@ import { SHOWS } from '../record/words.ts';
 import { page } from './links.ts';
 import { namesOf } from './names.ts';
 import type { Photos, Shot } from './photos.ts';
-import { allShots, type ShotPage, shotPages } from './timeline.ts';
+import { allShots, type ShotPages, shotPages } from './timeline.ts';
 
 /** What pictures have in common; `about` is the page of the part itself. */
-export type Filter = { name: string; shots: Shot[]; pages: ShotPage[]; about?: string };
+export type Filter = { name: string; shots: Shot[]; pages: ShotPages; about?: string };
 
-/** One part's pictures. `group` is the part's own; pictures of no part come last, under the car as a whole. */
-export type PartFilter = Filter & { part: string | undefined; group: string };
+/** How many pictures show each state, as text; empty where none does. */
+type Counts = Record<(typeof SHOWS)[number], string>;
+
+/** One part's pictures; those of no part come last, under the car as a whole. */
+export type PartFilter = Filter & Counts & { part: string | undefined; group: string };
 
 /** Pictures by part, in the order of the parts; a part without any has no page. */
 export function shotsByPart(record: CarRecord, photos: Photos): PartFilter[] {
   const byPart = Map.groupBy(allShots(record, photos), ({ part }) => part);
-  const known = record.parts.map(({ id, group }) => ({ id, group }));
-  const unknown = [...byPart.keys()].filter((id) => !known.some((part) => part.id === id));
   const names = namesOf(record);
-  const all = [...known, ...unknown.map((id) => ({ id, group: '' }))];
-  return all.flatMap(({ id, group }) => {
+  return [...record.parts, { id: undefined, group: '' }].flatMap(({ id, group }) => {
     const shots = byPart.get(id);
     if (!shots) return [];
     const name = names.part(id);
     const pages = shotPages(shots, `Photographs: ${name}`, (n) => page.photosOfPart(id, n));
-    const about = id !== undefined && group !== '' ? { about: page.part(id) } : {};
-    return [{ part: id, group, name, shots, pages, ...about }];
+    const about = id === undefined ? {} : { about: page.part(id) };
+    const count = (word: string) => String(shots.filter(({ shows }) => shows === word).length || '');
+    const counts = { before: count('before'), during: count('during'), after: count('after') };
+    return [{ part: id, group, name, shots, pages, ...counts, ...about }];
   });
 }
 

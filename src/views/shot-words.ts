@@ -1,6 +1,7 @@
 // The words that stand with a picture: how many there are, and the day it was taken.
 import { type Day, shortDayText } from '../figures/days.ts';
 import { datedText } from './dated.ts';
+import { capital } from './parts.ts';
 import type { Shot } from './photos.ts';
 
 /** `1 photograph`, `8 photographs`. */
@@ -31,3 +32,10 @@ export function takenText(shot: Shot, dated = false): string {
     ? `${shortDayText(on)}, in the entry of ${shortDayText(shot.day)}`
     : `${datedText(on)}, in the entry of ${datedText(shot.day)}`;
 }
+
+/** The caption with what the picture shows before it; plainly none where the writer gave none. */
+export function captionText({ caption, shows }: Shot): string {
+  return `${shows ? `${capital(shows)}. ` : ''}${caption || NO_WORDS}`;
+}
+
+export const NO_WORDS = 'No words yet.';

@@ -1,5 +1,6 @@
 // The pictures of the whole car in the order in which they were taken, on pages of a month each.
 import { type Day, monthOf, monthText } from '../figures/days.ts';
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import { page } from './links.ts';
 import { type Photos, type Shot, shotsOf } from './photos.ts';
@@ -20,16 +21,15 @@ export type ShotPage = Turn & {
   after: Turn | undefined;
 };
 
-/** A month with its pictures and its pages. */
-export type ShotMonth = { month: string; title: string; shots: Shot[]; pages: ShotPage[] };
+/** Pages that follow one another; pictures take one at least. */
+export type ShotPages = [ShotPage, ...ShotPage[]];
+
+/** A month with its pictures, how many days they are of, and its pages. */
+export type ShotMonth = { month: string; title: string; days: number; shots: Shot[]; pages: ShotPages };
 
 /** Every picture, by the clock of its camera; the day of its entry stands before the hours of that day. */
-export function allShots(record: CarRecord, photos: Photos): Shot[] {
-  const shots = record.entries.flatMap((entry) => shotsOf(entry, photos));
-  return shots
-    .map((shot) => ({ shot, clock: clockOf(shot) }))
-    .sort((a, b) => (a.clock === b.clock ? 0 : a.clock < b.clock ? -1 : 1))
-    .map(({ shot }) => shot);
+export function allShots(record: CarRecord, photos: Photos): readonly Shot[] {
+  return inOrder(record)(photos);
 }
 
 /** The months in which pictures were taken, oldest first. Their pages follow one another from month to month. */
@@ -41,24 +41,26 @@ export function shotMonths(record: CarRecord, photos: Photos): ShotMonth[] {
   return months.map(([month, shots]) => ({
     month,
     title: monthText(month),
+    days: daysOfShots(shots).size,
     shots,
-    pages: pages.filter(({ shots: [first] }) => first && monthOf(takenOn(first)) === month),
+    pages: pages.filter(({ shots: [first] }) => first && monthOf(takenOn(first)) === month) as ShotPages,
   }));
 }
 
+/** The last pictures of those in order, so many at most. */
+export function newest(shots: readonly Shot[], most: number): Shot[] {
+  return shots.slice(-most);
+}
+
 /** Pages of pictures under one title, in order; later ones say their number. */
-export function shotPages(shots: readonly Shot[], title: string, path: (n: number) => string): ShotPage[] {
-  return inTurn(split(shots, title, path));
+export function shotPages(shots: readonly Shot[], title: string, path: (n: number) => string): ShotPages {
+  return inTurn(split(shots, title, path)) as ShotPages;
 }
 
-/** The days of a page, each with the place of its first picture. */
-export function daysOfShots(shots: readonly Shot[]): { day: Day; id: string }[] {
-  return [...new Set(shots.map(takenOn))].map((day) => ({ day, id: dayId(day) }));
-}
-
-/** The place of a day's first picture on its page. */
-export function dayId(day: Day): string {
-  return `on-${day}`;
+/** The days of a page, by the first picture of each; `id` is its place there. */
+export function daysOfShots(shots: readonly Shot[]): ReadonlyMap<Shot, { day: Day; id: string }> {
+  const firsts = shots.filter((shot, i) => i === 0 || takenOn(shot) !== takenOn(shots[i - 1] ?? shot));
+  return new Map(firsts.map((shot) => [shot, { day: takenOn(shot), id: `on-${takenOn(shot)}` }]));
 }
 
 type Sheet = Omit<ShotPage, 'before' | 'after'>;
@@ -77,6 +79,17 @@ function split(shots: readonly Shot[], title: string, path: (n: number) => strin
 function inTurn(sheets: readonly Sheet[]): ShotPage[] {
   return sheets.map((sheet, i) => ({ ...sheet, before: sheets[i - 1], after: sheets[i + 1] }));
 }
+
+/** Put in order once: every page of pictures asks for them. */
+const inOrder = once((record: CarRecord) =>
+  once((photos: Photos) =>
+    record.entries
+      .flatMap((entry) => shotsOf(entry, photos))
+      .map((shot) => ({ shot, clock: clockOf(shot) }))
+      .sort((a, b) => (a.clock === b.clock ? 0 : a.clock < b.clock ? -1 : 1))
+      .map(({ shot }) => shot),
+  ),
+);
 
 /** What the camera's clock showed, wherever it was. */
 function clockOf({ when }: Shot): string {

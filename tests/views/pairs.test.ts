@@ -15,11 +15,20 @@ describe('pairs of pictures', () => {
   it('hold the state before against the state after', () => {
     expect(
       pairs({
-        '2025-06-02': [{ file: 'a.jpg', caption: 'a', shows: 'before', pair: 'cowl-side', ratio: 1.5 }],
+        '2025-06-02': [
+          { file: 'a.jpg', caption: 'a', part: 'cowl', shows: 'before', pair: 'cowl-side', ratio: 1.5 },
+        ],
         '2025-06-09': [{ file: 'b.jpg', caption: 'b', shows: 'after', pair: 'cowl-side', ratio: 1.5 }],
       }),
     ).toEqual([
-      { name: 'cowl-side', title: 'Cowl side', sides: ['Before: a', 'After: b'], frame: 1.5, note: '' },
+      {
+        name: 'cowl-side',
+        title: 'Cowl side',
+        parts: ['cowl'],
+        sides: ['Before: a', 'After: b'],
+        frame: 1.5,
+        note: '',
+      },
     ]);
   });
 

@@ -28,10 +28,9 @@ describe('rows of pictures', () => {
     fc.assert(
       fc.property(ratios, (given) => {
         const rows = rowsOf(pictures(given));
-        for (const row of rows.slice(0, -1)) expect(row.full).toBe(true);
+        for (const row of rows.slice(0, -1)) expect(row.rest).toBe(0);
         for (const row of rows) {
-          if (row.full) expect(widthOf(row)).toBeCloseTo(DESK.width, 9);
-          else expect(widthOf(row)).toBeLessThan(DESK.width);
+          expect(widthOf(row) + row.rest * row.height).toBeCloseTo(DESK.width, 9);
         }
       }),
     );
@@ -64,7 +63,13 @@ describe('rows of pictures', () => {
   it('don’t stretch a picture that is alone on the last', () => {
     const [row, ...others] = rowsOf(pictures([4 / 3]));
     expect(others).toEqual([]);
-    expect(row).toMatchObject({ full: false, height: DESK.height });
+    // Worked by hand: 58 rem / 15 rem − 4/3 = 38/15.
+    expect(row?.height).toBe(DESK.height);
+    expect(row?.rest).toBeCloseTo(38 / 15, 9);
+    // Beside rows of 14 rem, as worked out below, it is of 14 rem too.
+    const last = rowsOf(pictures(Array.from({ length: 10 }, () => 4 / 3))).at(-1);
+    expect(last?.framed.length).toBe(1);
+    expect(last?.height).toBeCloseTo(14, 9);
   });
 
   it('lay three of 4 to 3 in a row, as high as they fill it', () => {

@@ -96,7 +96,7 @@ describe('the months', () => {
       'June 2',
       'June 4',
     ]);
-    expect(daysOfShots(months[1]?.shots ?? []).map(({ id }) => id)).toEqual([
+    expect([...daysOfShots(months[1]?.shots ?? []).values()].map(({ id }) => id)).toEqual([
       'on-2025-06-01',
       'on-2025-06-02',
       'on-2025-06-04',

@@ -7,8 +7,8 @@ export const photoWithoutWords: Check = {
   severity: 'warning',
   why: 'A caption says why a picture was taken; `alt` says it to those who can’t see it.',
   run: ({ entries }) =>
-    entries.flatMap(({ photos = [] }) => {
-      const wordless = photos.filter(({ caption, alt }) => !caption || !alt);
+    entries.flatMap((entry) => {
+      const wordless = photosWithoutWords(entry);
       const [first] = wordless;
       if (!first) return [];
       return [
@@ -16,6 +16,11 @@ export const photoWithoutWords: Check = {
       ];
     }),
 };
+
+/** The pictures of an entry that lack their caption, their `alt` or both. */
+export function photosWithoutWords({ photos = [] }: Entry): NonNullable<Entry['photos']> {
+  return photos.filter(({ caption, alt }) => !caption || !alt);
+}
 
 function lacking(first: string, photos: NonNullable<Entry['photos']>): string {
   const without = (['caption', 'alt'] as const)
