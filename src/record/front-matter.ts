@@ -42,7 +42,7 @@ export function splitFrontMatter(file: string, original: string): Split {
     };
     const split = matter(text, { engines: { yaml: parse, ...REFUSED } });
     content = split.content;
-    if (split.matter !== '' && !/\n---[ \t]*\r?(\n|$)/.test(text)) {
+    if (split.matter && !/\n---[ \t]*\r?(\n|$)/.test(text)) {
       fail(
         'front-matter',
         start,

@@ -1,25 +1,17 @@
 // Every field of every file as tables for the writer's guide, read off the schemas.
 import type { z } from 'zod';
-import { carSheet } from '../record/schema/car.ts';
-import { choiceSheet } from '../record/schema/choice.ts';
-import { entrySheet } from '../record/schema/entry.ts';
-import { inRecord } from '../record/schema/fields.ts';
-import { partSheet } from '../record/schema/part.ts';
-import { shopSheet } from '../record/schema/shop.ts';
-import { statementSheet } from '../record/schema/statement.ts';
+import { sheets } from '../record/schema/sheets.ts';
 import { bare, said } from '../record/schema-at.ts';
 
 /** A heading and a table for each file. */
 export function fieldTables(): string {
-  // Neither currency nor units change what a field is.
-  const f = inRecord({ code: 'USD', digits: 2, sign: '$' }, 'inch');
   const files: [file: string, sheet: z.ZodType][] = [
-    ['car.md', carSheet(f)],
-    ['shop.md', shopSheet(f)],
-    ['parts/&lt;part&gt;.md', partSheet(f)],
-    ['choices/&lt;choice&gt;.md', choiceSheet(f)],
-    ['log/&lt;date&gt;.md', entrySheet(f)],
-    ['statements/&lt;number&gt;.md', statementSheet(f)],
+    ['car.md', sheets.car],
+    ['shop.md', sheets.shop],
+    ['parts/&lt;part&gt;.md', sheets.part],
+    ['choices/&lt;choice&gt;.md', sheets.choice],
+    ['log/&lt;date&gt;.md', sheets.entry],
+    ['statements/&lt;number&gt;.md', sheets.statement],
   ];
   return files
     .map(([file, sheet]) =>

@@ -61,7 +61,7 @@ describe('npm run photos', () => {
     expect(await readFile(join(record, 'log/2025-03-03.md'), 'utf8')).toBe(
       SMALL['log/2025-03-03.md'].replace(
         'finished: [cowl/strip]\n',
-        `finished: [cowl/strip]\nphotos:\n${item('IMG_0003.JPG')}${item('IMG_0001.JPG')}`,
+        `photos:\n${item('IMG_0003.JPG')}${item('IMG_0001.JPG')}finished: [cowl/strip]\n`,
       ),
     );
     expect(await readFile(join(record, 'log/2025-03-05.md'), 'utf8')).toBe(

@@ -1,26 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
-import { currencyOf } from '../../src/figures/currency.ts';
 import { splitFrontMatter } from '../../src/record/front-matter.ts';
-import { carSheet } from '../../src/record/schema/car.ts';
-import { choiceSheet } from '../../src/record/schema/choice.ts';
-import { entrySheet } from '../../src/record/schema/entry.ts';
-import { inRecord } from '../../src/record/schema/fields.ts';
-import { partSheet } from '../../src/record/schema/part.ts';
-import { shopSheet } from '../../src/record/schema/shop.ts';
-import { statementSheet } from '../../src/record/schema/statement.ts';
+import { sheets as byKind } from '../../src/record/schema/sheets.ts';
 import { bare, said } from '../../src/record/schema-at.ts';
 
-const dollars = currencyOf('USD');
-if (!dollars) throw new Error('USD is an ISO 4217 code');
-const f = inRecord(dollars, 'inch');
 const sheets = {
-  'car.md': carSheet(f),
-  'shop.md': shopSheet(f),
-  'parts/': partSheet(f),
-  'choices/': choiceSheet(f),
-  'log/': entrySheet(f),
-  'statements/': statementSheet(f),
+  'car.md': byKind.car,
+  'shop.md': byKind.shop,
+  'parts/': byKind.part,
+  'choices/': byKind.choice,
+  'log/': byKind.entry,
+  'statements/': byKind.statement,
 };
 
 type Field = { name: string; schema: z.ZodType };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { entryFileOf } from '../../src/photos/coming-in/entry-file.ts';
 import { entryWith, withPhotos } from '../../src/photos/coming-in/entry-text.ts';
+import { entryFileOf } from '../../src/record/writing/entry-file.ts';
 import { openSmall } from '../record/small.ts';
 
 const ITEM = '  - file: b.jpg\n    caption:\n    alt:\n';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { writeText } from '../../disk/write-text.ts';
 import type { Day } from '../../figures/days.ts';
 import type { CarRecord } from '../../record/record.ts';
-import { entryFileOf } from './entry-file.ts';
+import { entryFileOf } from '../../record/writing/entry-file.ts';
 import { entryWith, withPhotos } from './entry-text.ts';
 
 /** The pictures of a day and the entry they stand in now; `by-hand` when the entry can't be added to. */
