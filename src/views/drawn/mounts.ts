@@ -37,13 +37,16 @@ export function mountsDrawn(shown: readonly MountShown[], mounts: Mounts, width:
   const factor = factorFor(thickest, long, 0.09);
   const stack = thickest * scale * factor;
   const clear = desk ? 26 : 18;
-  const top = 44 + stack + clear;
   const left = 8 + long * scale * (FRONT + 0.03);
+  const xs = new Map(shown.map(({ mount }) => [mount, left + place(mount) * long * scale]));
+  const changes = [...rowsOfWords(shown, xs, 'L', width), ...rowsOfWords(shown, xs, 'R', width)];
+  const rows = Math.max(1, ...changes.map(({ row }) => row + 1));
+  const top = 29 + LINE * rows + stack + clear;
   const at = (along: number, across: number): Point => [
     left + along * long * scale,
     top + wide * scale * (1 - across),
   ];
-  const half = desk ? 30 : 15;
+  const half = Math.min(desk ? 30 : 15, 0.42 * closest(xs));
   const shapes = [
     middle(at),
     ...crossMembers(at),
@@ -57,23 +60,53 @@ export function mountsDrawn(shown: readonly MountShown[], mounts: Mounts, width:
       const foot = right ? rail - flange - clear : rail + flange + clear + stack;
       const bracket = desk ? 12 : 7;
       const label = right ? foot - stack - 10 : foot + 16;
+      const change = changes.find(({ mount }) => mount === each.mount);
       return [
         box('thin', [x - bracket / 2, right ? rail - flange - bracket : rail + flange], bracket, bracket),
         dot('hole', [x, rail + out * (flange + bracket / 2)], desk ? 2 : 1.4),
         ...stackDrawn(each, [x, foot], half, scale * factor),
-        line('now', [x - half * 1.2, foot], [x + half * 1.2, foot]),
+        line('now', [x - half * 1.15, foot], [x + half * 1.15, foot]),
         words('b', [x, label], each.mount),
-        ...(each.says === '' ? [] : [words('', [x, right ? label - 15 : label + 15], each.says)]),
+        ...(change ? [words('', [change.x, label + out * LINE * (change.row + 1)], each.says)] : []),
       ];
     }),
   ];
-  return stating('pads', {
-    width,
-    height: Math.ceil(top + wide * scale + clear + stack + 52),
-    shapes,
-    scale,
-    factor,
+  const height = Math.ceil(top + wide * scale + clear + stack + 37 + LINE * rows);
+  return stating('pads', { width, height, shapes, scale, factor });
+}
+
+/** Height of a line of words, and the width of a letter at the most in the mean. */
+const LINE = 15;
+const LETTER = 7;
+
+/** What changes at the mounts of a side: words that would run into those before them stand a row further out. */
+function rowsOfWords(
+  shown: readonly MountShown[],
+  xs: ReadonlyMap<string, number>,
+  side: string,
+  width: number,
+): { mount: string; x: number; row: number }[] {
+  const ends: number[] = [];
+  return shown
+    .filter(({ mount, says }) => mount.startsWith(side) && says !== '')
+    .sort((one, other) => byMount(one.mount, other.mount))
+    .map(({ mount, says }) => {
+      const half = (says.length * LETTER) / 2;
+      const x = Math.max(half, Math.min(width - half, xs.get(mount) ?? 0));
+      const free = ends.findIndex((end) => end < x - half);
+      const row = free < 0 ? ends.length : free;
+      ends[row] = x + half + LETTER;
+      return { mount, x, row };
+    });
+}
+
+/** How close two mounts of a side come. */
+function closest(xs: ReadonlyMap<string, number>): number {
+  const gaps = ['L', 'R'].flatMap((side) => {
+    const own = [...xs].flatMap(([mount, x]) => (mount.startsWith(side) ? [x] : [])).sort((a, b) => a - b);
+    return own.slice(1).map((x, i) => x - (own[i] ?? 0));
   });
+  return Math.min(...gaps.filter((gap) => gap > 0), Number.MAX_VALUE);
 }
 
 /** Pads that stay from the bottom up, on them what goes in; what comes out is dashed where it lay. */

@@ -52,7 +52,7 @@ function diagonalRows({ reading, answer }: MeasuredOf<'diagonals'>, units: Units
       'Corners off 90°',
       corners ? corners.map((corner) => degreesText({ value: corner.value })).join(', ') : '',
     ],
-    ['Diagonals too long together by', figureText(amiss, units)],
+    ['Diagonals long for the sides by', figureText(amiss, units)],
   ];
 }
 

@@ -6,12 +6,12 @@ import type { FitUp } from '../../rollup/measured/pads.ts';
 import { figureText } from './figure-text.ts';
 import { type Change, countText, listText, padsText } from './pad-text.ts';
 
-/** `answer` says what is to be done, `remains` what is left then. */
-export type PadsSaid = { answer: string; remains: string };
+/** `answer` says what is to be done, `takes` what the stock gives and gets back, `remains` what is left then. */
+export type PadsSaid = { answer: string; takes: string; remains: string };
 
 /** `still` is false when stacks were changed since the fit-up was read. */
 export function padsSaid(last: FitUp | undefined, still: boolean, units: Units): PadsSaid {
-  const nothing = (answer: string) => ({ answer, remains: '' });
+  const nothing = (answer: string) => ({ answer, takes: '', remains: '' });
   if (!last) return nothing('No heights were read over these stacks yet, so no change can be worked out.');
   if (!still) {
     return nothing(
@@ -32,7 +32,7 @@ export function padsSaid(last: FitUp | undefined, still: boolean, units: Units):
       ? 'Nothing to change: every mount is where it should be.'
       : `${count.replace(/^./u, (letter) => letter.toUpperCase())} of ${plan.mounts.length} to change: ${names}.`
     : `${why ?? ''} The nearest changes ${count}${names && `: ${names}`}.`;
-  return { answer, remains: remains.join(' ') };
+  return { answer, takes: takesText(plan.taken, units), remains: remains.join(' ') };
 }
 
 /** The fewest changes of a fit-up, for a cell of a table. */
@@ -55,6 +55,19 @@ export function stockText({ shop, units }: CarRecord): string {
 }
 
 export const isChanged = ({ takeOut, putIn }: Change): boolean => takeOut.length + putIn.length > 0;
+
+/** `From stock: 1 of 1/16 in. Back into it: 2 of 1/8 in.` */
+function takesText(taken: readonly { thickness: number; count: number }[], units: Units): string {
+  const list = (sign: 1 | -1) =>
+    taken
+      .filter(({ count }) => count * sign > 0)
+      .map(({ thickness, count }) => `${count * sign} of ${padsText([thickness], units)}`)
+      .join(', ');
+  const [out, back] = [list(1), list(-1)];
+  return [out && `From stock: ${out}.`, back && `Back into it: ${back}.`]
+    .filter((text) => text !== '')
+    .join(' ');
+}
 
 function twistText({ twist }: { twist?: { value: number; plusMinus?: number } }, units: Units): string {
   return twist ? `, with a twist of ${figureText({ ...twist, value: Math.abs(twist.value) }, units)}` : '';

@@ -30,6 +30,8 @@ export type PadsShown = PadsSaid & {
   stock: string;
   asOf?: { text: string; to: string };
   rows: MountRow[];
+  /** The same rows, side by side. */
+  sides: { side: string; rows: MountRow[] }[];
   picture?: Picture;
   fitUps: { day: string; to: string; state: string; furthest: string; fewest: string }[];
 };
@@ -44,6 +46,7 @@ export function padsShown(record: CarRecord): PadsShown | undefined {
   const still = last !== undefined && standsStill(last, stacks);
   const plan = still && last.proposal.ok ? last.proposal.value.plan : undefined;
   const picture = padsPicture(plan, record);
+  const rows = stacks.map((stack) => rowOf(stack, last, plan, units));
   return {
     ...padsSaid(last, still, units),
     stock: stockText(record),
@@ -53,7 +56,10 @@ export function padsShown(record: CarRecord): PadsShown | undefined {
         to: page.day(last.measured.entry),
       },
     }),
-    rows: stacks.map((stack) => rowOf(stack, last, plan, units)),
+    rows,
+    sides: [...Map.groupBy(rows, ({ mount }) => (mount.startsWith('L') ? 'Left' : 'Right'))].map(
+      ([side, own]) => ({ side, rows: own }),
+    ),
     ...(picture && { picture }),
     fitUps: fitUps.map((fitUp) => {
       const { day, entry, state, answer } = fitUp.measured;

@@ -76,6 +76,36 @@ describe.each([DESK, PHONE])('mounts on %i units', (width) => {
     expect(beyond(mountsDrawn(tall, PLACES, width) ?? drawing)).toEqual([]);
   });
 
+  test('close together keep their stacks apart, and their words on rows of their own', () => {
+    const many = ['L', 'R'].flatMap((side) =>
+      Array.from({ length: 10 }, (_, i) => ({
+        mount: `${side}${i + 1}`,
+        stays: [3.175],
+        putIn: [1.5875],
+        takeOut: [],
+        says: '1/16 goes in',
+      })),
+    );
+    const crowded = mountsDrawn(many, new Map(), width);
+    if (!crowded) throw new Error('it can be drawn');
+    const apart = (spans: readonly (readonly [from: number, to: number, y: number])[]) =>
+      spans.every(([from, to, y], i) =>
+        spans.every(([start, end, at], j) => i === j || y !== at || to <= start || end <= from),
+      );
+    const stacks = boxesOf(crowded, 'pad').map(
+      ({ at, width: wide }) => [at[0], at[0] + wide, at[1]] as const,
+    );
+    const said = crowded.shapes.flatMap((shape) =>
+      shape.is === 'text' && shape.text === '1/16 goes in'
+        ? [[shape.at[0] - 36, shape.at[0] + 36, shape.at[1]] as const]
+        : [],
+    );
+    expect(said).toHaveLength(20);
+    expect(apart(stacks)).toBe(true);
+    expect(apart(said)).toBe(true);
+    expect(beyond(crowded)).toEqual([]);
+  });
+
   test('whose places nobody wrote down stand evenly', () => {
     const even = mountsDrawn(shown({ mount: 'L1' }), new Map(), width);
     const feet = linesOf(even ?? drawing, 'now').map(({ points }) => points[0]?.[0] ?? 0);

@@ -37,6 +37,11 @@ describe('what is said of the pads', () => {
     expect(told.remains).toBe(
       'Then no height is further than 1/64 in (0.4 mm) from one plane, with a twist of 0 in (0 mm). Asked is 1/32 in (0.8 mm) either way.',
     );
+    expect(told.takes).toBe('From stock: 1 of 1/16 in.');
+    expect(told.sides.map(({ side, rows }) => [side, rows.map(({ mount }) => mount)])).toEqual([
+      ['Left', ['L1', 'L2', 'L3']],
+      ['Right', ['R1', 'R2', 'R3']],
+    ]);
     expect(told.stock).toBe('Pads in stock: 4 of 1/16 in; 1/8 in, as many as wanted.');
     expect(told.asOf).toEqual({ text: 'March 4, 2025, trial', to: 'day/2025-03-04.html' });
   });
