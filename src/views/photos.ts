@@ -1,4 +1,5 @@
 // The pictures of a record as pages show them.
+import { type Day, daysBetween } from '../figures/days.ts';
 import { mentions } from '../record/mentions.ts';
 import type { CarRecord, Entry } from '../record/record.ts';
 import { photoPath } from '../record/record.ts';
@@ -25,7 +26,7 @@ export type Shot = WebPhoto & {
   alt: string;
   /** The day of the entry that names it. */
   day: string;
-  /** When it was taken; the day of its entry when the camera didn't say. */
+  /** When it was taken; the day of its entry when the camera didn't say, or can't be believed. */
   when: string;
   entry: string;
   part?: string;
@@ -47,13 +48,21 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
         caption: caption ?? '',
         alt: alt || caption || `Photograph ${file.replace(/^.*\//, '')}, without words yet`,
         day: entry.day,
-        when: web.taken ?? entry.day,
+        when: believed(web.taken, entry.day) ?? entry.day,
         entry: entry.id,
         ...about,
       },
     ];
   });
 }
+
+/** What the camera says, unless it is so far from its entry that its clock was wrong, or the picture an old one. */
+function believed(taken: string | undefined, day: Day): string | undefined {
+  return taken && Math.abs(daysBetween(taken.slice(0, 10), day)) <= FAR ? taken : undefined;
+}
+
+/** Days that a picture may wait for its entry. A clock that was never set is off by years. */
+const FAR = 31;
 
 /** All pictures of a part, oldest first. */
 export function shotsOfPart(record: CarRecord, photos: Photos, part: string): Shot[] {

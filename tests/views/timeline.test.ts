@@ -35,6 +35,21 @@ describe('the order of pictures', () => {
     ]);
   });
 
+  it('goes by the entry where the camera’s clock was never set', () => {
+    const { record, photos } = pictured({
+      '2025-06-02': [
+        { file: 'unset.jpg', taken: '2000-01-01T00:04:00' },
+        { file: 'a-month-late.jpg', taken: '2025-05-02T10:00:00' },
+        { file: 'later-still.jpg', taken: '2025-05-01T10:00:00' },
+      ],
+    });
+    expect(allShots(record, photos).map(({ when }) => when)).toEqual([
+      '2025-05-02T10:00:00',
+      '2025-06-02',
+      '2025-06-02',
+    ]);
+  });
+
   it('goes by the wall’s time: an offset moves nothing', () => {
     const { record, photos } = pictured({
       '2025-06-02': [
@@ -83,7 +98,8 @@ describe('the months', () => {
   it('name the days in them, and a day of the camera’s that isn’t its entry’s', () => {
     const { record, photos } = pictured({
       '2025-06-02': [{ file: 'a.jpg' }, { file: 'b.jpg', taken: '2025-06-01T10:00:00' }],
-      '2025-06-04': [{ file: 'c.jpg', taken: '2024-12-31T10:00:00' }, { file: 'd.jpg' }],
+      '2025-06-04': [{ file: 'd.jpg' }],
+      '2025-01-04': [{ file: 'c.jpg', taken: '2024-12-31T10:00:00' }],
     });
     const months = shotMonths(record, photos);
     expect(months.map(({ title, shots }) => [title, photographsOnDays(shots)])).toEqual([
@@ -91,7 +107,7 @@ describe('the months', () => {
       ['June 2025', '3 photographs, 3 days'],
     ]);
     expect(months.flatMap(({ shots }) => shots.map((shot) => takenText(shot)))).toEqual([
-      'December 31, 2024, in the entry of June 4, 2025',
+      'December 31, 2024, in the entry of January 4, 2025',
       'June 1, in the entry of June 2',
       'June 2',
       'June 4',
