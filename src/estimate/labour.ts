@@ -9,7 +9,7 @@ export type Worked = {
   who: string | undefined;
   work: string;
   minutes: number;
-  /** Done again at the shop's own expense. */
+  /** Done at the shop's own expense, or within a price fixed beforehand. */
   free: boolean;
 };
 
@@ -18,14 +18,17 @@ export type LabourRules = {
   pay: readonly HourlyRule[];
   /** Charged time is rounded up to this many minutes. */
   step: number | undefined;
+  /** No line of hours is charged less than this many minutes. */
+  minimum?: number | undefined;
 };
 
 /** Pay is for the minutes worked, the charge for the minutes charged. Without a rate in force both are 0. */
 export function labourSums(
   worked: Worked,
-  { rates, pay, step }: LabourRules,
+  { rates, pay, step, minimum = 0 }: LabourRules,
 ): { cost: Minor; charged: Minor; chargedMinutes: number; rate: Minor } {
-  const chargedMinutes = worked.free ? 0 : steppedUp(worked.minutes, step);
+  const nothing = worked.free || worked.minutes === 0;
+  const chargedMinutes = nothing ? 0 : steppedUp(Math.max(worked.minutes, minimum), step);
   const rate = hourlyRate(rates, worked) ?? 0;
   return {
     cost: overMinutes(hourlyRate(pay, worked) ?? 0, worked.minutes),

@@ -31,6 +31,8 @@ type Billed = {
   /** False when only a deposit came back. */
   goods: boolean;
   back: boolean;
+  /** No tax is charged on it. */
+  exempt: boolean;
 };
 
 function billedLines(record: CarRecord): Billed[] {
@@ -43,6 +45,7 @@ function billedLines(record: CarRecord): Billed[] {
       byOwner: written['paid-by'] === 'owner',
       goods: true,
       back: false,
+      exempt: written.exempt ?? false,
     });
     return [
       ...(entry.bought ?? []).map((line) =>
@@ -84,12 +87,13 @@ function returnedLines(record: CarRecord): Billed[] {
         byOwner: bought?.line['paid-by'] === 'owner',
         goods: price !== undefined || deposit === undefined,
         back: true,
+        exempt: bought?.line.exempt ?? false,
       };
     }),
   );
 }
 
-function drawn({ source, what, bill, goods, back }: Billed, sums: BillSums): Drawn[] {
+function drawn({ source, what, bill, goods, back, exempt }: Billed, sums: BillSums): Drawn[] {
   const { net, freight, paid, handling, deposit, charged } = sums;
   const { kind } = bill;
   const text = back ? `Returned: ${what}` : what;
@@ -106,7 +110,7 @@ function drawn({ source, what, bill, goods, back }: Billed, sums: BillSums): Dra
     ...added.map((line) => ({ ...line, kind: 'handling' as const })),
     ...passedOn('deposit', deposit, `${back ? 'Deposit back' : 'Deposit'}: ${what}`, source),
   ];
-  const taxed = { day: bill.rulesOf, charged: { [kind]: charged.goods, freight: charged.freight } };
+  const taxed = { day: bill.rulesOf, charged: { [kind]: charged.goods, freight: charged.freight }, exempt };
   return lines.map((line, i) => (i === 0 ? { line, taxed } : { line }));
 }
 

@@ -29,21 +29,20 @@ function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): Sta
     return i === 0 ? [] : pairs;
   });
   const come = is.map((line): StatedCorrection => ({ now: line }));
-  const standing = [...found, ...come].sort((a, b) => at(a, now) - at(b, now));
+  const at = (one: StatedCorrection) => (one.now ? now.indexOf(one.now) : now.length);
+  const standing = [...found, ...come].sort((a, b) => at(a) - at(b));
   return [...standing, ...was.map((line) => ({ was: line }))];
 }
-
-const at = ({ now }: StatedCorrection, of: readonly StatedLine[]) => (now ? of.indexOf(now) : of.length);
 
 /** Takes out of both lists, in order, those that are alike. */
 function paired(was: StatedLine[], is: StatedLine[], alike: (line: StatedLine) => string) {
   const pairs: { was: StatedLine; now: StatedLine }[] = [];
   for (const line of [...was]) {
-    const sign = alike(line);
-    const at = is.findIndex((other) => alike(other) === sign);
-    const now = is[at];
+    const wanted = alike(line);
+    const found = is.findIndex((other) => alike(other) === wanted);
+    const now = is[found];
     if (!now) continue;
-    is.splice(at, 1);
+    is.splice(found, 1);
     was.splice(was.indexOf(line), 1);
     pairs.push({ was: line, now });
   }
@@ -61,31 +60,13 @@ const LIKENESS: readonly ((line: StatedLine) => string)[] = [
 
 /** All that a statement says of a line, but not where it is written. */
 function everything({ place, taxes, amounts, timed, ...line }: StatedLine): string {
-  const { day, entry, kind, what, part, work, person, minutes, noCharge, inPrice, vendor, bill, byOwner } =
-    line;
-  const said = sign(
-    day,
-    entry,
-    kind,
-    what,
-    part,
-    work,
-    person,
-    minutes,
-    noCharge,
-    inPrice,
-    vendor,
-    bill,
-    byOwner,
-  );
-  const charged = Object.entries(amounts)
-    .filter(([, amount]) => amount !== 0)
-    .map(([of, amount]) => `${of} ${amount}`)
-    .sort();
-  const taxed = taxes
-    .map(({ rule, within, basis, amount }) => sign(sameRule(rule), within, basis, amount))
-    .sort();
-  return sign(said, timed?.minutes, timed?.rate, ...charged, ...taxed);
+  const said = Object.entries(line).filter(([, word]) => word !== undefined);
+  const charged = Object.entries(amounts).filter(([, amount]) => amount !== 0);
+  const taxed = taxes.map(({ rule, within, basis, amount }) => sign(sameRule(rule), within, basis, amount));
+  const inOrder = (pairs: [string, unknown][]) => pairs.map((pair) => sign(...pair)).sort();
+  return sign(timed?.minutes, timed?.rate, ...inOrder(said), ...inOrder(charged), ...taxed.sort());
 }
 
-const sign = (...words: readonly unknown[]) => JSON.stringify(words.map((word) => word ?? null));
+function sign(...words: readonly unknown[]): string {
+  return JSON.stringify(words.map((word) => word ?? null));
+}

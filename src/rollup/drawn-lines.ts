@@ -8,7 +8,7 @@ import { labourLines } from './labour-lines.ts';
 import { type PlacedRule, taxRules } from './shop-rules.ts';
 
 /** A line as drawn; the taxes of a written line stand with the line that they are worked out on. */
-export type TaxedLine = Pick<Drawn, 'line'> & { taxes: LineTax<PlacedRule>[] };
+export type TaxedLine = Pick<Drawn, 'line'> & { taxes: LineTax<PlacedRule>[]; exempt: boolean };
 
 /** All lines of a record, whatever the order in which its entries are held. */
 export const drawnLines: (record: CarRecord) => readonly TaxedLine[] = once((unsorted) => {
@@ -18,7 +18,11 @@ export const drawnLines: (record: CarRecord) => readonly TaxedLine[] = once((uns
     drawn.map(({ line, taxed }) => taxed ?? { day: line.day, charged: {} }),
     taxRules(record.shop),
   );
-  return drawn.map(({ line }, i) => ({ line, taxes: taxes[i] ?? [] }));
+  return drawn.map(({ line, taxed }, i) => ({
+    line,
+    taxes: taxes[i] ?? [],
+    exempt: taxed?.exempt ?? false,
+  }));
 });
 
 function byDay(a: { day: string; file: string }, b: { day: string; file: string }): number {

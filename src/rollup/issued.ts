@@ -112,6 +112,7 @@ function lineOf(
     ...(from !== undefined && { vendor: from }),
     ...(bill !== undefined && { bill }),
     ...(written['paid-by-owner'] && { byOwner: true }),
+    ...(written.exempt && { exempt: true }),
     amounts: Object.fromEntries(Object.entries(amounts).filter(([, amount]) => amount !== undefined)),
     taxes: taxes.flatMap(({ tax, basis, amount }) => {
       const terms = rules.get(tax);

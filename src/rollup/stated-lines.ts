@@ -31,6 +31,7 @@ export type StatedLine = AccountLine<StatedRule> & {
   vendor?: string;
   bill?: string;
   byOwner?: true;
+  exempt?: true;
   place: Place;
 };
 
@@ -43,6 +44,7 @@ export const statedLines: (record: CarRecord) => readonly StatedLine[] = once((r
     return [
       {
         ...saysOf(first.line, first.line.entry),
+        ...(first.exempt && { exempt: true }),
         amounts: amountsOf(drawn.map(({ line }) => line)),
         taxes: drawn.flatMap(({ taxes }) => taxes.map(kept)),
       },
@@ -78,11 +80,11 @@ function kept({ rule, ...tax }: LineTax<TaxRule>): LineTax<StatedRule> {
 }
 
 function saysOf(line: CostLine, entry: string): Omit<StatedLine, 'amounts' | 'taxes'> {
-  const { day, kind, text, part, work, person, minutes, timed, noCharge, vendor, bill, place } = line;
+  const { day, kind, text, part, work, person, minutes, timed, noCharge, fixed, vendor, bill, place } = line;
   return {
     day,
     entry,
-    kind: kind === 'labour' ? 'hours' : 'bill',
+    kind: fixed === 'price' ? 'price' : kind === 'labour' ? 'hours' : 'bill',
     what: text,
     ...(part !== undefined && { part }),
     ...(work !== undefined && { work }),
@@ -90,6 +92,7 @@ function saysOf(line: CostLine, entry: string): Omit<StatedLine, 'amounts' | 'ta
     ...(minutes !== undefined && { minutes }),
     ...(timed !== undefined && { timed }),
     ...(noCharge !== undefined && { noCharge }),
+    ...(fixed === 'hours' && { inPrice: true }),
     ...(vendor !== undefined && { vendor }),
     ...(bill !== undefined && { bill }),
     ...(line.paidByOwner && { byOwner: true }),

@@ -19,7 +19,7 @@ export function taxLines(
   return {
     byLine: drawn.flatMap(({ line, taxes }) =>
       added(taxes).map(({ rule, amount }) => {
-        const { minutes, timed, noCharge, workedOut, ...shared } = line;
+        const { minutes, timed, noCharge, workedOut, fixed, ...shared } = line;
         const text = `${rule.name} ${shareText(rule.rate)}: ${line.text}`;
         return { ...shared, kind: 'tax' as const, text, cost: 0, charged: amount };
       }),

@@ -10,21 +10,22 @@ export type TaxRow = { name: string; rate: string; who: string; on: string; roun
 
 /** Every tax rule of the shop: what it is on, from when, and how and where it is rounded. */
 export function taxRows({ shop }: CarRecord): TaxRow[] {
-  return (shop.tax ?? []).map(({ name, rate, side, on, from, by, rounding }) => ({
+  return (shop.tax ?? []).map(({ name, rate, side, on, from, by, rounding, included }) => ({
     name,
     rate: shareText(rate),
-    who: side === 'paid' ? 'paid to vendors' : 'charged to the owner',
+    who: `${side === 'paid' ? 'paid to vendors' : 'charged to the owner'}${included ? ', held in the prices' : ''}`,
     on: on.map((kind) => TAXED[kind]).join(', '),
     rounded: `${ROUNDED[rounding ?? 'half-up']}, ${by === 'line' ? 'on each line' : side === 'paid' ? 'once a bill' : 'once on the statement’s sum'}`,
     from: datedText(from),
   }));
 }
 
-/** Handling, shop materials and the step of charged time, a sentence each. */
+/** Handling, shop materials, the step and the least of charged time, a sentence each. */
 export function otherRules({ shop, currency }: CarRecord): string[] {
-  const step = shop.step ?? 0;
+  const { step = 0, minimum = 0 } = shop;
   return [
     ...(step > 0 ? [`Charged time is rounded up to ${minutesText(step)}.`] : []),
+    ...(minimum > 0 ? [`No line of hours is charged at less than ${minutesText(minimum)}.`] : []),
     ...(shop.handling ?? []).map(
       ({ kind, share, from }) =>
         `Handling on ${kind === 'bought' ? 'bought things' : 'outside work'}: ${shareText(share)}, from ${datedText(from)}.`,

@@ -8,11 +8,12 @@ import { entrySheet } from '../../src/record/schema/entry.ts';
 import { inRecord } from '../../src/record/schema/fields.ts';
 import { partSheet } from '../../src/record/schema/part.ts';
 import { shopSheet } from '../../src/record/schema/shop.ts';
+import { statementSheet } from '../../src/record/schema/statement.ts';
 import { bare } from '../../src/record/schema-at.ts';
 
 const { record, problems, read } = await openFolder('content', '2026-01-01');
 if (!record) throw new Error('the demo record does not open');
-const { car, shop, parts, choices, entries } = record;
+const { car, shop, parts, choices, entries, statements } = record;
 
 describe('the demo record', () => {
   it('has no errors', () => {
@@ -34,6 +35,22 @@ describe('the demo record', () => {
     expect(choices.filter(({ decided, withdrawn }) => !decided && !withdrawn)).toHaveLength(2);
   });
 
+  it('has a statement for every month up to September, one after the other, with corrections to earlier ones', () => {
+    expect(statements.map(({ number, to }) => `${number} ${to}`)).toEqual([
+      '001 2025-02-28',
+      '002 2025-03-31',
+      '003 2025-04-30',
+      '004 2025-05-31',
+      '005 2025-06-30',
+      '006 2025-07-31',
+      '007 2025-08-31',
+      '008 2025-09-30',
+    ]);
+    const changes = statements.flatMap(({ corrections = [] }) => corrections);
+    const kinds = changes.map(({ was, now }) => `${was ? 'was' : ''}${now ? 'now' : ''}`);
+    expect(new Set(kinds)).toEqual(new Set(['now', 'wasnow', 'was']));
+  });
+
   it('names every picture in some entry', () => {
     const named = entries.flatMap(({ photos = [] }) => photos).length;
     expect(named).toBe(record.photos.length);
@@ -47,8 +64,11 @@ describe('the demo record', () => {
       ...unused(partSheet(f), parts, 'part'),
       ...unused(choiceSheet(f), choices, 'choice'),
       ...unused(entrySheet(f), entries, 'entry'),
+      ...unused(statementSheet(f), statements, 'statement'),
     ];
-    expect(used).toEqual(['car.closed']);
+    // A correction holds lines as its statement does, a few of them.
+    const within = /^statement\.corrections\[\]\.(was|now)\./;
+    expect(used.filter((name) => !within.test(name))).toEqual(['car.closed']);
   });
 });
 

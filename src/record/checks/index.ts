@@ -17,6 +17,7 @@ import { entryBeforeOpened } from './entry-before-opened.ts';
 import { finishedBeforeForerunner } from './finished-before-forerunner.ts';
 import { finishedTwice } from './finished-twice.ts';
 import { finishedWithoutWork } from './finished-without-work.ts';
+import { fixedPriceWithoutLines } from './fixed-price-without-lines.ts';
 import { futureDate } from './future-date.ts';
 import { hazardNotNamed } from './hazard-not-named.ts';
 import { heightsNeedPoints } from './heights-need-points.ts';
@@ -104,6 +105,7 @@ export const checks: readonly Check[] = [
   canFailInACircle,
   settlesUnknown,
   settledTwice,
+  fixedPriceWithoutLines,
   decidedBeforeAsked,
   decidedAndWithdrawn,
   choiceWithoutAnswer,

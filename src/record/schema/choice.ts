@@ -80,6 +80,12 @@ const option = (f: Fields) =>
       'What the option would take.',
       '[{ do: Weld in a new lower edge, work: metal, hours: [12, 18, 30] }]',
     ),
+    'fixed-price': field(
+      f.money().optional(),
+      'A price fixed beforehand for its work: charged once, when all lines that the choice settles are finished.',
+      '1,450.00',
+      'owner',
+    ),
     'can-fail': field(
       sheet({
         chance: field(f.share(), 'The chance that it fails.', '10%'),

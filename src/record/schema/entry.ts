@@ -19,6 +19,7 @@ export const entrySheet = (f: Fields) => {
     'owner',
     'owner',
   );
+  const exempt = field(f.yes().optional(), 'No tax is charged to the owner on it.', 'true', 'owner');
   const goods = { what: field(f.text(), 'What it is.', 'Soft iron wire, 1/8 in'), from: vendor, part };
   const bill = field(f.text().optional(), 'The number on the bill.', '20817', 'owner');
   const order = {
@@ -46,6 +47,7 @@ export const entrySheet = (f: Fields) => {
             'our own mistake, done again',
             'owner',
           ),
+          exempt,
           choice,
         }),
       ).optional(),
@@ -69,6 +71,7 @@ export const entrySheet = (f: Fields) => {
             'owner',
           ),
           bill,
+          exempt,
           choice,
           'paid-by': paidBy,
         }),
@@ -84,6 +87,7 @@ export const entrySheet = (f: Fields) => {
           price: field(f.money(), 'The price of the work.', '640', 'owner'),
           tax: field(f.money().optional(), 'Tax as billed.', '44.80', 'owner'),
           bill,
+          exempt,
           choice,
           'paid-by': paidBy,
         }),

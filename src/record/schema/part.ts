@@ -36,6 +36,12 @@ const work = (f: Fields) => ({
   do: field(f.text(), 'What is to be done.', 'Cut out the lower edge, weld in new'),
   work: field(f.ref('work'), 'The kind of work.', 'metal'),
   ...estimate(f),
+  'fixed-price': field(
+    f.money().optional(),
+    'A price fixed beforehand: charged once, on the day it is finished, in place of its hours; bills stay as they are.',
+    '480.00',
+    'owner',
+  ),
   after: field(
     f.refs('line').optional(),
     'Lines that must be finished first.',

@@ -91,6 +91,12 @@ export const shopSheet = (f: Fields) =>
             'half-up',
             'owner',
           ),
+          included: field(
+            f.yes().optional(),
+            'The prices hold this tax already: it is shown, and nothing is added.',
+            'true',
+            'owner',
+          ),
         }),
       ).optional(),
       'Tax rules by date. Local tax law decides which are right.',
@@ -101,6 +107,12 @@ export const shopSheet = (f: Fields) =>
       f.time().optional(),
       'Charged time is rounded up to this step; none by default.',
       '15m',
+      'owner',
+    ),
+    minimum: field(
+      f.time().optional(),
+      'The least time that a line of hours is charged at; none by default.',
+      '30m',
       'owner',
     ),
     vendors: field(

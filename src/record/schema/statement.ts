@@ -29,6 +29,7 @@ export const statementSheet = (f: Fields) => {
     from: text('The vendor.', 'millrace'),
     bill: text('The number on the bill.', '"20817"'),
     'paid-by-owner': field(f.yes().optional(), 'The owner paid the vendor.', 'true', 'owner'),
+    exempt: field(f.yes().optional(), 'No tax is charged on it.', 'true', 'owner'),
     labour: amount('Labor.', '318.75'),
     materials: amount('Shop materials that went with it.', '14.88'),
     goods: amount('The vendor’s price, before freight and tax.', '14.70'),

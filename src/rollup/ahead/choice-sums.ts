@@ -36,7 +36,7 @@ export type OwnPrices = { rate?: (work: string) => number | undefined; charges?:
 
 /**
  * Money in minor units, hours in hours, at the rules of a day. Hours cost their rate and the materials that go with
- * it; prices carry tax, freight and handling.
+ * it; prices carry tax, freight and handling. A price fixed beforehand takes the place of what its hours would cost.
  */
 export function choiceAhead(
   choice: Choice,
@@ -92,7 +92,7 @@ function ratesOf(choice: Choice, rateOfWork: (work: string) => number | undefine
 type Put = (driver: Driver, what: About) => void;
 
 function optionSums(
-  { option, lines, wait, 'can-fail': fail }: Option,
+  { option, lines, wait, 'can-fail': fail, 'fixed-price': fixed }: Option,
   charges: Charges,
   rates: ReadonlyMap<string, string>,
   put: Put,
@@ -108,13 +108,24 @@ function optionSums(
       return [{ amount: id, times: charges.factor(kind, kind === 'freight' ? undefined : tax) }];
     };
     return [
-      ...hoursTerms(line, name, charges, rates, (driver) => put(driver, { is: 'hours', option, line: i })),
+      ...hoursTerms(line, name, charges, rates, (driver) =>
+        put(driver, { is: 'hours', option, line: i }),
+      ).map((term) => (fixed === undefined ? term : { ...term, times: 0 })),
       ...money('price', 'bought'),
       ...money('freight', 'freight'),
       ...money('spend', 'bought'),
       ...money('outside', 'outside'),
     ];
   });
+  if (fixed !== undefined) {
+    const id = `${option}: fixed price`;
+    const of = Math.max(
+      0,
+      lines.findIndex(({ hours }) => hours),
+    );
+    put({ id, kind: 'price', range: certain(fixed) }, { is: 'price', option, line: of });
+    terms.push({ amount: id, times: charges.labour });
+  }
   const chance = `${option}: fails`;
   if (fail)
     put({ id: chance, kind: 'chance', range: certain(Number(fail.chance)) }, { is: 'chance', option });

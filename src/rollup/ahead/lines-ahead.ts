@@ -1,9 +1,10 @@
 // The planned lines that are left, each as an item of the finish: hours at their price, purchases at what is charged.
-import { curveMean } from '../../estimate/uncertain/curve.ts';
+import { constantCurve, curveMean } from '../../estimate/uncertain/curve.ts';
 import type { Item } from '../../estimate/uncertain/finish.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
 import type { CarRecord, PlannedLine } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
+import { fixedAhead } from '../fixed-prices.ts';
 import { type ChoiceLeft, choiceAt, sumsOf } from './choices-left.ts';
 import type { Experience } from './experience.ts';
 import { type LineLeft, lineLeft } from './line-left.ts';
@@ -11,7 +12,8 @@ import { type Prices, withMaterials } from './prices.ts';
 
 /** An unfinished planned line, by its full name. */
 export type OpenLine = { id: string; part: string; line: PlannedLine };
-export type LineWithRest = OpenLine & { left: LineLeft };
+/** `fixed` is what is still to be charged of a price fixed beforehand, in minor units: its hours cost nothing then. */
+export type LineWithRest = OpenLine & { left: LineLeft; fixed?: number };
 
 /** Unfinished lines that no counted choice stands for; `unestimated` are those of which nobody said what they take. */
 export function linesAhead(
@@ -23,33 +25,42 @@ export function linesAhead(
   const settled = new Set(counted.flatMap(({ lines }) => lines));
   const lines: LineWithRest[] = [];
   const unestimated: OpenLine[] = [];
+  const prices = fixedAhead(record);
   for (const [id, { part, line }] of plannedLines(record)) {
     const so = rollup.planned[id];
     if (!so || so.finished !== undefined || settled.has(id)) continue;
     const left = lineLeft(line, so, experience);
-    if (left.hours || left.spend || left.outside) lines.push({ id, part: part.id, line, left });
+    const fixed = prices.get(id);
+    if (left.hours || left.spend || left.outside || fixed !== undefined)
+      lines.push({ id, part: part.id, line, left, ...(fixed !== undefined && { fixed }) });
     else unestimated.push({ id, part: part.id, line });
   }
   return { lines, unestimated };
 }
 
 /** Hours without a rate cost nothing here; the forecast names their kind of work. */
-export function itemOf({ id, line, left }: LineWithRest, { rate, charges, materials }: Prices): Item {
-  const hourly = rate(line.work);
+export function itemOf({ id, line, left, fixed }: LineWithRest, { rate, charges, materials }: Prices): Item {
+  const hourly = fixed === undefined ? rate(line.work) : undefined;
   const bought = (part: 'spend' | 'outside', factor: number) =>
     left[part] ? [{ id: part, curve: left[part].curve, factor }] : [];
   return {
     id,
     ...(left.hours && { hours: left.hours.curve }),
     perHour: hourly === undefined ? 0 : hourly * charges.labour + materials(line.work),
-    money: [...bought('spend', charges.factor('bought')), ...bought('outside', charges.factor('outside'))],
+    money: [
+      ...bought('spend', charges.factor('bought')),
+      ...bought('outside', charges.factor('outside')),
+      ...(fixed ? [{ id: 'fixed-price', curve: constantCurve(fixed), factor: charges.labour }] : []),
+    ],
   };
 }
 
 /** What the line most likely still costs, by its figures as they were written. */
-export function likelyMoney({ left }: LineWithRest, { perHour, money }: Item): number {
+export function likelyMoney({ left, fixed = 0 }: LineWithRest, { perHour, money }: Item): number {
+  const likely = (id: string) =>
+    id === 'fixed-price' ? fixed : (left[id as 'spend' | 'outside']?.likely ?? 0);
   return money.reduce(
-    (sum, { id, factor }) => sum + (left[id as 'spend' | 'outside']?.likely ?? 0) * factor,
+    (sum, { id, factor }) => sum + likely(id) * factor,
     (left.hours?.likely ?? 0) * perHour,
   );
 }
@@ -64,7 +75,8 @@ export function expectedMaterials(
 ): number {
   if (charges.materialsLeft === Number.POSITIVE_INFINITY) return 0;
   const ofLines = lines.reduce(
-    (sum, { line, left }) => sum + (left.hours ? curveMean(left.hours.curve) * materials(line.work) : 0),
+    (sum, { line, left, fixed }) =>
+      sum + (left.hours && fixed === undefined ? curveMean(left.hours.curve) * materials(line.work) : 0),
     0,
   );
   const none = withMaterials(charges, 0);
@@ -83,7 +95,7 @@ export function worksWithoutRate(
   { rate }: Prices,
 ): string[] {
   const works = [
-    ...lines.filter(({ left }) => left.hours).map(({ line }) => line.work),
+    ...lines.filter(({ left, fixed }) => left.hours && fixed === undefined).map(({ line }) => line.work),
     ...counted.flatMap(({ choice }) =>
       choice.options.flatMap((option) => option.lines.filter(({ hours }) => hours).map(({ work }) => work)),
     ),

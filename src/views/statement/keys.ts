@@ -80,6 +80,7 @@ function lineKeys(
     ['from', text(line.vendor)],
     ['bill', text(line.bill)],
     ['paid-by-owner', line.byOwner && 'true'],
+    ['exempt', line.exempt && 'true'],
     ...Object.entries(amounts).map(([of, amount]): Keys[number] => [of, money(amount)]),
     ['taxes', taxed.length > 0 ? `[${taxed.join(', ')}]` : undefined],
   ];
@@ -104,8 +105,10 @@ function taxKeys(
 }
 
 /** `4h 15m`, as a writer types it. */
-const time = (minutes: number) =>
-  minutes % 60 === 0 ? `${minutes / 60}h` : `${Math.floor(minutes / 60)}h ${minutes % 60}m`;
+function time(minutes: number): string {
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  return [...(hours > 0 ? [`${hours}h`] : []), ...(rest > 0 || hours === 0 ? [`${rest}m`] : [])].join(' ');
+}
 
 const flow = (keys: Keys) =>
   `{ ${keys.flatMap(([key, value]) => (value === undefined ? [] : [`${key}: ${value}`])).join(', ')} }`;

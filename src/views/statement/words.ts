@@ -26,7 +26,7 @@ function letterOf(at: number): string {
 /** The part and who worked, what was worked where that is not what is charged, and why nothing is. */
 export function hoursNotes(line: StatedLine, record: CarRecord): string[] {
   const names = namesOf(record);
-  const { part, person, work, what, minutes, timed, noCharge, inPrice } = line;
+  const { part, person, work, what, minutes, timed, noCharge, inPrice, exempt } = line;
   const worked = minutes !== undefined && minutes !== (timed?.minutes ?? 0);
   return [
     [
@@ -39,12 +39,13 @@ export function hoursNotes(line: StatedLine, record: CarRecord): string[] {
     worked ? `worked ${minutesText(minutes)}` : '',
     noCharge === undefined ? '' : `no charge: ${noCharge}`,
     inPrice ? 'within a price fixed beforehand' : '',
+    exempt ? 'exempt from tax' : '',
   ].filter((note) => note !== '');
 }
 
 /** The part, and the letters of the taxes that the line is under. */
 export function billNotes(
-  { part, byOwner, taxes }: StatedLine,
+  { part, byOwner, exempt, taxes }: StatedLine,
   record: CarRecord,
   letter: (tax: Terms) => string,
 ): string[] {
@@ -52,6 +53,7 @@ export function billNotes(
     [
       part === undefined ? '' : namesOf(record).part(part),
       taxes.length === 0 ? '' : `tax ${taxes.map(letter).join(', ')}`,
+      exempt ? 'exempt from tax' : '',
     ]
       .filter((word) => word !== '')
       .join(', '),
