@@ -4,6 +4,7 @@ import { mentions } from '../record/mentions.ts';
 import type { CarRecord, Choice, Part } from '../record/record.ts';
 import { byEntry } from '../rollup/by-entry.ts';
 import type { Rollup, Row, Total } from '../rollup/cost-lines.ts';
+import { fabricOf } from '../rollup/fabric.ts';
 import { measurementsOf } from '../rollup/measured.ts';
 import { datedText } from './dated.ts';
 import { timeText, workersOf } from './day.ts';
@@ -14,27 +15,16 @@ import { words } from './parts.ts';
 import { firstWords } from './prose.ts';
 import { readingText } from './readings.ts';
 
-/** What the part is made of now: the newest word of the log, else of a decided choice, else of its own page. */
+/** What the part is made of now, in words. */
 export function fabricNow(part: Part, record: CarRecord): string | undefined {
-  const logged = record.entries.flatMap(({ fabric = [] }) => fabric).filter((line) => line.part === part.id);
-  const last = logged.at(-1);
-  if (last) return words(last.now) + (last.note ? ` (${last.note})` : '');
-  const chosen = choicesOf(part, record)
-    .filter(({ decided }) => decided)
-    .sort((a, b) => ((a.decided?.on ?? '') < (b.decided?.on ?? '') ? -1 : 1))
-    .flatMap(({ decided, options }) => {
-      const way = options.find(({ option }) => option === decided?.option)?.way;
-      return way && MADE[way] ? [MADE[way]] : [];
-    });
-  return chosen.at(-1) ?? (part['fabric-now'] ? words(part['fabric-now']) : undefined);
+  const fabric = fabricOf(part, record);
+  return fabric && fabricText(fabric.now) + (fabric.note ? ` (${fabric.note})` : '');
 }
 
-const MADE: Partial<Record<string, string>> = {
-  repair: 'original, repaired',
-  reproduction: 'reproduction',
-  'used-original': 'period part',
-  'new-made': 'new made',
-};
+/** `earlier repair` of `earlier-repair`. */
+export function fabricText(fabric: string): string {
+  return fabric === 'original-repaired' ? 'original, repaired' : words(fabric);
+}
 
 /** The choices that a part is in. */
 export function choicesOf(part: Part, record: CarRecord): Choice[] {

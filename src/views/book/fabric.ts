@@ -1,0 +1,60 @@
+// How much of the car is original, repaired or new, and what tells a new piece from an old one.
+import type { CarRecord } from '../../record/record.ts';
+import { fabricShares, type Kept } from '../../rollup/fabric.ts';
+import { fabricText } from '../part.ts';
+import { capital } from '../parts.ts';
+import { type BookTable, tableOf } from './table.ts';
+
+export type BookFabric = {
+  shares: BookTable | undefined;
+  /** Every part that isn't wholly as it was built, with what is new in it. */
+  changed: BookTable | undefined;
+  /** Marks cut, stamped or inked on new pieces, from the decided choices. */
+  marks: BookTable | undefined;
+};
+
+export function bookFabric(record: CarRecord): BookFabric {
+  const shares = fabricShares(record);
+  const changed = shares
+    .filter(({ kept }) => kept !== 'original')
+    .flatMap(({ kept, parts }) => parts.map((each) => ({ kept, ...each })));
+  const order = new Map(record.parts.map(({ id }, i) => [id, i]));
+  changed.sort((a, b) => (order.get(a.part.id) ?? 0) - (order.get(b.part.id) ?? 0));
+  return {
+    shares: tableOf(shares, [
+      { head: 'What the part is now', wide: 7, text: ({ kept }) => KEPT_WORDS[kept] },
+      { head: 'Parts', wide: 2, figures: true, text: ({ parts }) => String(parts.length) },
+      { head: 'Of all parts', wide: 2, figures: true, text: ({ percent }) => `${percent}%` },
+    ]),
+    changed: tableOf(changed, [
+      { head: 'Part', wide: 3, text: ({ part }) => part.name },
+      { head: 'As found', wide: 2, text: ({ part }) => capital(fabricText(part.fabric ?? 'not said')) },
+      { head: 'Now', wide: 2.4, text: ({ kept }) => capital(fabricText(kept)) },
+      { head: 'How much of it', wide: 6, text: ({ note }) => note ?? '' },
+    ]),
+    marks: tableOf(marksOf(record), [
+      { head: 'Part', wide: 3, text: ({ part }) => part },
+      { head: 'Mark', wide: 5, text: ({ mark }) => mark },
+      { head: 'From the choice', wide: 5, text: ({ question }) => question },
+    ]),
+  };
+}
+
+const KEPT_WORDS: { [kept in Kept]: string } = {
+  original: 'Original, as it was built',
+  'original-repaired': 'Original, repaired or with new pieces let in',
+  'earlier-repair': 'Repaired before this work, and left so',
+  'period-part': 'Another part of the same age',
+  reproduction: 'Reproduction',
+  'new-made': 'New made',
+  unknown: 'Not known',
+};
+
+function marksOf(record: CarRecord): { part: string; mark: string; question: string }[] {
+  const names = new Map(record.parts.map(({ id, name }) => [id, name]));
+  return record.choices.flatMap(({ part, question, decided, withdrawn, options }) => {
+    const mark = options.find(({ option }) => option === decided?.option)?.mark;
+    if (!mark || withdrawn) return [];
+    return [{ part: part.map((id) => names.get(id) ?? id).join(', '), mark, question }];
+  });
+}
