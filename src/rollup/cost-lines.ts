@@ -45,8 +45,8 @@ export type CostLine = {
   charged: Minor;
   /** Why it isn't charged, as written. */
   noCharge?: string;
-  /** Hours within a price fixed beforehand, or that price. */
-  fixed?: 'hours' | 'price';
+  /** Hours within a price fixed beforehand, or that price; `of` is the planned line or the choice that it is for. */
+  fixed?: { is: 'hours' | 'price'; of: string };
   /** The owner paid the vendor: listed, charged nothing. */
   paidByOwner?: true;
   /** The bill was silent and the amount follows from a rule. */

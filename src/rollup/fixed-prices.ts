@@ -5,8 +5,11 @@ import { plannedLines } from '../record/checks/planned-lines.ts';
 import { type CarRecord, type Entry, type HoursLine, lineName } from '../record/record.ts';
 import { type Drawn, groupsOf, sourceOf } from './drawn.ts';
 
-/** Whether hours are within such a price, and a line for each price that has been earned. */
-export type FixedPrices = { isWithin: (hours: HoursLine, entry: Entry) => boolean; lines: Drawn[] };
+/** The planned line or choice whose price hours are within, and a line for each price that has been earned. */
+export type FixedPrices = {
+  priceOf: (hours: HoursLine, entry: Entry) => string | undefined;
+  lines: Drawn[];
+};
 
 /** Prices of planned lines, and of the option that a choice was decided for. */
 export function fixedPrices(record: CarRecord): FixedPrices {
@@ -14,13 +17,14 @@ export function fixedPrices(record: CarRecord): FixedPrices {
   const done = firstFinished(record.entries);
   const groups = groupsOf(record);
   return {
-    isWithin: ({ line, part, choice }, { day }) => {
+    priceOf: ({ line, part, choice }, { day }) => {
       const name = line === undefined ? undefined : lineName(line, part);
-      return prices.some(
-        (price) =>
-          (price.choice !== undefined && price.choice === choice) ||
-          (name !== undefined && day >= price.since && price.until.includes(name)),
+      const price = prices.find(
+        (one) =>
+          (one.choice !== undefined && one.choice === choice) ||
+          (name !== undefined && day >= one.since && one.until.includes(name)),
       );
+      return price && nameOf(price);
     },
     lines: prices.flatMap((price) => {
       const last = lastOf(price.until.map((name) => done.get(name)));
@@ -53,6 +57,8 @@ type Price = {
   until: readonly string[];
   since: Day;
 };
+
+const nameOf = ({ line, choice }: Price) => line ?? choice ?? '';
 
 const pricesOf = (record: CarRecord): Price[] => [...pricesOfLines(record), ...pricesOfChoices(record)];
 
@@ -109,11 +115,8 @@ function lastOf(done: readonly (Finished | undefined)[]): Finished | undefined {
   return last;
 }
 
-function drawn(
-  { amount, what, part, work, line, choice }: Price,
-  { entry, index }: Finished,
-  groups: ReadonlyMap<string, string>,
-): Drawn {
+function drawn(price: Price, { entry, index }: Finished, groups: ReadonlyMap<string, string>): Drawn {
+  const { amount, what, part, work, line, choice } = price;
   const written = {
     place: entry.placeAt(['finished', index]),
     ...(part !== undefined && { part }),
@@ -128,7 +131,7 @@ function drawn(
       ...(work !== undefined && { work }),
       cost: 0,
       charged: amount,
-      fixed: 'price',
+      fixed: { is: 'price', of: nameOf(price) },
     },
     taxed: { day: entry.day, charged: { labour: amount } },
   };

@@ -15,8 +15,8 @@ export function labourLines(record: CarRecord): Drawn[] {
   const worked = record.entries.flatMap((entry) =>
     (entry.hours ?? []).map((hours) => {
       const person = personOf(hours, entry, shop);
-      const inPrice = fixed.isWithin(hours, entry);
-      const free = hours['no-charge'] !== undefined || inPrice;
+      const inPrice = fixed.priceOf(hours, entry);
+      const free = hours['no-charge'] !== undefined || inPrice !== undefined;
       const sums = labourSums(
         { day: entry.day, who: person, work: hours.work, minutes: hours.time, free },
         rules,
@@ -45,7 +45,7 @@ export function labourLines(record: CarRecord): Drawn[] {
         cost,
         charged,
         ...(noCharge !== undefined && { noCharge }),
-        ...(inPrice && noCharge === undefined && { fixed: 'hours' as const }),
+        ...(inPrice !== undefined && noCharge === undefined && { fixed: { is: 'hours', of: inPrice } }),
       },
       taxed: { day, charged: { labour: charged }, exempt: hours.exempt },
     };

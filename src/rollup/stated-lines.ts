@@ -84,7 +84,7 @@ function saysOf(line: CostLine, entry: string): Omit<StatedLine, 'amounts' | 'ta
   return {
     day,
     entry,
-    kind: fixed === 'price' ? 'price' : kind === 'labour' ? 'hours' : 'bill',
+    kind: fixed?.is === 'price' ? 'price' : kind === 'labour' ? 'hours' : 'bill',
     what: text,
     ...(part !== undefined && { part }),
     ...(work !== undefined && { work }),
@@ -92,7 +92,7 @@ function saysOf(line: CostLine, entry: string): Omit<StatedLine, 'amounts' | 'ta
     ...(minutes !== undefined && { minutes }),
     ...(timed !== undefined && { timed }),
     ...(noCharge !== undefined && { noCharge }),
-    ...(fixed === 'hours' && { inPrice: true }),
+    ...(fixed?.is === 'hours' && { inPrice: true }),
     ...(vendor !== undefined && { vendor }),
     ...(bill !== undefined && { bill }),
     ...(line.paidByOwner && { byOwner: true }),

@@ -17,7 +17,7 @@ export function lineNotes(line: CostLine): string {
   return [
     line.minutes === undefined ? '' : minutesText(line.minutes),
     line.noCharge ? `no charge: ${line.noCharge}` : '',
-    line.fixed === 'hours' ? 'within a price fixed beforehand' : '',
+    line.fixed?.is === 'hours' ? 'within a price fixed beforehand' : '',
     line.paidByOwner ? 'paid by the owner' : '',
     line.workedOut ? 'worked out by the rule: the bill is silent' : '',
   ]

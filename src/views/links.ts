@@ -28,6 +28,8 @@ export const page = {
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
   orders: 'orders.html',
+  /** The shop’s own: no other audience gets it. */
+  earned: 'earned.html',
   statements: 'statements.html',
   statement: (key: string) => `statement/${key}.html`,
   forecast: 'forecast.html',

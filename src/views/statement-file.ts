@@ -43,6 +43,6 @@ function bodyOf({
     `# ${plain(`${title}: ${car}`)}`,
     plain(`From ${shop}${owner ? ` to ${owner}` : ''}. ${period}, issued ${issued}. ${lead}`),
     ...[summary, ...tables].map(markdownTable),
-    fine.map((sentence) => `- ${plain(sentence)}`).join('\n'),
+    plain(fine),
   ].join('\n\n');
 }

@@ -15,7 +15,7 @@ export function statementText(told: StatementPage): string {
     words(lead),
     plainTable(summary),
     ...tables.map(plainTable),
-    fine.map(words).join('\n'),
+    words(fine),
   ];
   return `${sections.join('\n\n')}\n`;
 }

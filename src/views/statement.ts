@@ -1,13 +1,11 @@
 // A statement as a page, a sheet of paper and a file say it: the account in a few lines, then what it is made of.
 import type { Minor } from '../figures/money.ts';
 import { amountText, moneyText } from '../figures/money-text.ts';
-import { shareText } from '../figures/shares.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { Issued, Statement } from '../rollup/issued.ts';
 import { datedText } from './dated.ts';
 import { type FigureTable, figure } from './figure-table.ts';
 import { statementTables } from './statement/tables.ts';
-import { taxNote } from './statement/words.ts';
 
 /** All that a statement says. `number` and `issued` are missing where it isn't issued yet. */
 export type StatementPage = {
@@ -20,7 +18,7 @@ export type StatementPage = {
   lead: string;
   summary: FigureTable;
   tables: FigureTable[];
-  fine: string[];
+  fine: string;
 };
 
 export function statementPage(statement: Statement | Issued, record: CarRecord): StatementPage {
@@ -37,7 +35,7 @@ export function statementPage(statement: Statement | Issued, record: CarRecord):
     lead: dueSentence(statement.sums.balance, record),
     summary: summaryOf(statement, record),
     tables: statementTables(statement, record),
-    fine: [`Amounts in ${currency.code}.`, ...taxSentences(statement)],
+    fine: `Amounts in ${currency.code}. ${taxSentence(statement)}`,
   };
 }
 
@@ -72,15 +70,10 @@ function summaryOf({ sums }: Statement, { currency }: CarRecord): FigureTable {
   };
 }
 
-/** Which rules made the tax, and who decides whether they are right. */
-function taxSentences({ sums }: Statement): string[] {
-  const rules = sums.taxes
-    .filter(({ basis, amount }) => basis !== 0 || amount !== 0)
-    .map((tax) => `${tax.rule.name}, ${shareText(tax.rule.rate)}: ${taxNote(tax)}.`);
-  return [
-    ...rules,
-    `${rules.length === 0 ? 'No tax is charged here.' : 'These are the rules that the shop has written.'} ${LAW}`,
-  ];
+/** Whose rules made the tax, and who decides whether they are right. */
+function taxSentence({ sums }: Statement): string {
+  const taxed = sums.taxes.some(({ basis, amount }) => basis !== 0 || amount !== 0);
+  return taxed
+    ? 'Tax is by the rules that the shop has written, as they stand above. Which tax is owed, and how it is rounded, is for local tax law to decide.'
+    : 'No tax is charged here. Which tax is owed is for local tax law to decide.';
 }
-
-const LAW = 'Which tax is owed, and how it is rounded, is for local tax law to decide.';

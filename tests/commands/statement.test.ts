@@ -120,10 +120,8 @@ March 3, check     100.00
 -------------------------
 Payments received  100.00
 
-Amounts in USD.
-Sales tax, 7%: rounded half up, once on the sum of this statement.
-These are the rules that the shop has written. Which tax is owed, and how it is
-rounded, is for local tax law to decide.
+Amounts in USD. Tax is by the rules that the shop has written, as they stand
+above. Which tax is owed, and how it is rounded, is for local tax law to decide.
 `;
 
 describe('npm run statement', () => {

@@ -99,9 +99,9 @@ bought: [{ what: Wire, from: keld, price: 15.00 }]`),
     expect(sums.taxes).toMatchObject([{ basis: 10000, amount: 1667, within: '0.2' }]);
     expect(rollUp(record).total).toMatchObject({ cost: 1500, charged: 10000 });
     const page = statementPage(account(record), record);
-    expect(page.fine[1]).toBe(
-      'VAT, 20%: held in the prices: shown, and not added; rounded half up, once on the sum of this statement.',
-    );
+    expect(page.tables.at(-1)?.rows[0]?.notes).toEqual([
+      'held in the prices: shown, and not added; rounded half up, once on the sum of this statement',
+    ]);
   });
 });
 

@@ -177,8 +177,11 @@ describe('a statement', () => {
         cells: [{ text: '196.57' }, { text: '0.49' }],
       },
     ]);
-    expect(told.fine.at(-1)).toBe(
-      'These are the rules that the shop has written. Which tax is owed, and how it is rounded, is for local tax law to decide.',
+    expect(told.fine).toBe(
+      'Amounts in USD. Tax is by the rules that the shop has written, as they stand above. Which tax is owed, and how it is rounded, is for local tax law to decide.',
+    );
+    expect(at(recordOf(march), 'open').fine).toBe(
+      'Amounts in USD. No tax is charged here. Which tax is owed is for local tax law to decide.',
     );
   });
 
