@@ -69,4 +69,4 @@ export function chosenName(choice: Choice): string {
 }
 
 /** With one full stop at its end. */
-const sentence = (text: string) => (/[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`);
+export const sentence = (text: string) => (/[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`);

@@ -1,7 +1,7 @@
 // What was decided and why: each question with its options, none of their figures.
 import { shareText } from '../../figures/shares.ts';
 import type { CarRecord, Choice } from '../../record/record.ts';
-import { choiceState, chosenName, optionName } from '../choices.ts';
+import { choiceState, chosenName, optionName, sentence } from '../choices.ts';
 import { datedText } from '../dated.ts';
 import { namesOf } from '../names.ts';
 import { words } from '../parts.ts';
@@ -56,8 +56,8 @@ function choiceOf(choice: Choice, record: CarRecord): BookChoice {
           ...(keeps === undefined ? [] : [{ name: 'Original kept', text: shareText(keeps) }]),
           ...(mark === undefined ? [] : [{ name: 'Mark', text: mark }]),
         ],
-        for: [...reasons],
-        against: [...against],
+        for: reasons.map(sentence),
+        against: against.map(sentence),
       };
     }),
     looked: blocksOf(choice.body.tree),

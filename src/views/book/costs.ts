@@ -12,19 +12,20 @@ export function bookCosts(record: CarRecord, rollup: Rollup): BookCosts {
   const { currency } = record;
   const table = (by: 'group' | 'part', head: string) => {
     const { rows, total } = rollup.tables[by];
-    return tableOf<Total & { label: string }>(
+    const table = tableOf<Total & { label: string }>(
       [...rows, { ...total, label: 'All' }],
       [
         { head, wide: 6, text: ({ label }) => label },
-        { head: 'Hours', wide: 2, figures: true, text: ({ minutes }) => timeText(minutes) },
+        { head: 'Hours', wide: 0, figures: true, text: ({ minutes }) => timeText(minutes) },
         {
           head: `Charged, ${currency.code}`,
-          wide: 2.4,
+          wide: 0,
           figures: true,
           text: ({ charged }) => amountText(charged, currency),
         },
       ],
     );
+    return table && { ...table, total: true as const };
   };
   return {
     says: `The work came to ${moneyText(rollup.total.charged, currency)} in all, and took ${timeText(rollup.total.minutes)}.`,

@@ -1,10 +1,12 @@
 // The days in the words they were written in, by month.
-import { monthOf, monthText } from '../../figures/days.ts';
-import type { CarRecord } from '../../record/record.ts';
-import { entryTitle, workersOf } from '../day.ts';
+import { monthOf, monthText, shortDayText, weekday } from '../../figures/days.ts';
+import type { CarRecord, Entry } from '../../record/record.ts';
+import { workersOf } from '../day.ts';
 import { type Block, blocksOf } from './blocks.ts';
 
-export type BookMonth = { month: string; days: { title: string; who: string; blocks: Block[] }[] };
+/** `day` without its year, which stands over the month: `Wednesday, April 16`. */
+export type BookDay = { day: string; who: string[]; blocks: Block[] };
+export type BookMonth = { month: string; days: BookDay[] };
 
 /** Every entry that has words, oldest first. */
 export function bookDays(record: CarRecord): BookMonth[] {
@@ -14,8 +16,8 @@ export function bookDays(record: CarRecord): BookMonth[] {
       ? [
           {
             month: monthOf(entry.day),
-            title: entryTitle(entry),
-            who: workersOf(entry, record).join(', '),
+            day: `${weekday(entry.day)}, ${shortDayText(entry.day)}${secondOf(entry)}`,
+            who: workersOf(entry, record),
             blocks,
           },
         ]
@@ -25,4 +27,10 @@ export function bookDays(record: CarRecord): BookMonth[] {
     month: monthText(month),
     days: own.map(({ month: _, ...day }) => day),
   }));
+}
+
+/** A second entry of a day says so. */
+function secondOf({ id }: Entry): string {
+  const letter = id.slice(10).replace('-', '');
+  return letter === '' ? '' : `, entry ${letter}`;
 }

@@ -23,14 +23,14 @@ export function bookFabric(record: CarRecord): BookFabric {
   return {
     shares: tableOf(shares, [
       { head: 'What the part is now', wide: 7, text: ({ kept }) => KEPT_WORDS[kept] },
-      { head: 'Parts', wide: 2, figures: true, text: ({ parts }) => String(parts.length) },
-      { head: 'Of all parts', wide: 2, figures: true, text: ({ percent }) => `${percent}%` },
+      { head: 'Parts', wide: 0, figures: true, text: ({ parts }) => String(parts.length) },
+      { head: 'Of all parts', wide: 0, figures: true, text: ({ percent }) => `${percent}%` },
     ]),
     changed: tableOf(changed, [
       { head: 'Part', wide: 3, text: ({ part }) => part.name },
-      { head: 'As found', wide: 2, text: ({ part }) => capital(fabricText(part.fabric ?? 'not said')) },
-      { head: 'Now', wide: 2.4, text: ({ kept }) => capital(fabricText(kept)) },
-      { head: 'How much of it', wide: 6, text: ({ note }) => note ?? '' },
+      { head: 'As found', wide: 0, text: ({ part }) => capital(fabricText(part.fabric ?? 'not said')) },
+      { head: 'Now', wide: 0, text: ({ kept }) => capital(fabricText(kept)) },
+      { head: 'How much of it', wide: 6, text: ({ note = '' }) => capital(note) },
     ]),
     marks: tableOf(marksOf(record), [
       { head: 'Part', wide: 3, text: ({ part }) => part },

@@ -33,7 +33,7 @@ export function bookFinishes(record: CarRecord): BookFinishes {
       [
         { head: 'Test', wide: 4, text: ({ what }) => what },
         { head: 'Part', wide: 3, text: ({ part }) => (part ? names.part(part) : '') },
-        { head: 'When', wide: 3, text: ({ since, until, day }) => spanText(since ?? day, until ?? day) },
+        { head: 'When', wide: 2.4, text: ({ since, until, day }) => spanText(since ?? day, until ?? day) },
         {
           head: 'Result',
           wide: 5,
@@ -48,7 +48,7 @@ export function bookFinishes(record: CarRecord): BookFinishes {
         { head: 'Part', wide: 3, text: ({ part }) => (part ? names.part(part) : '') },
         { head: 'Asked', wide: 4, text: ({ asked = [] }) => asked.join(', ') },
         { head: 'What came of it', wide: 4, text: ({ outcome }) => capital(outcome ?? 'open') },
-        { head: 'Day', wide: 2.6, text: ({ day }) => datedText(day) },
+        { head: 'Day', wide: 0, text: ({ day }) => datedText(day) },
       ],
     ),
     suppliers: suppliersOf(record, names),
@@ -80,7 +80,7 @@ function finishTable(
     { head: 'Color', wide: 2, text: ({ colour = '' }) => colour },
     { head: 'Mix and coats', wide: 2.4, text: mixText },
     { head: 'Where', wide: 4, text: ({ where = '' }) => where },
-    { head: 'Day', wide: 2.6, text: ({ day }) => datedText(day) },
+    { head: 'Day', wide: 0, text: ({ day }) => datedText(day) },
   ]);
 }
 

@@ -29,10 +29,10 @@ export function bookFound(record: CarRecord): BookFound {
 function foundTable(parts: readonly Part[]): BookTable | undefined {
   return tableOf(parts, [
     { head: 'Part', wide: 3, text: ({ name }) => name },
-    { head: 'Found', wide: 2, text: ({ found }) => capital(found?.condition ?? 'not said') },
+    { head: 'Found', wide: 0, text: ({ found }) => capital(found?.condition ?? 'not said') },
     { head: 'What was seen', wide: 6, text: ({ found }) => found?.note ?? '' },
-    { head: 'Made of', wide: 2, text: ({ fabric }) => (fabric ? capital(fabricText(fabric)) : '') },
-    { head: 'Looked at', wide: 2.4, text: ({ found }) => (found ? datedText(found.on) : '') },
+    { head: 'Made of', wide: 0, text: ({ fabric }) => (fabric ? capital(fabricText(fabric)) : '') },
+    { head: 'Looked at', wide: 0, text: ({ found }) => (found ? datedText(found.on) : '') },
   ]);
 }
 

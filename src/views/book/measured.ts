@@ -1,4 +1,4 @@
-// Measurements before and after, as they were read, with what they come to.
+// Measurements before and after: every thing as it was found and as it was last read, each with what it comes to.
 import type { CarRecord } from '../../record/record.ts';
 import { type Measured, measurementsOf, type Thing } from '../../rollup/measured.ts';
 import { datedText } from '../dated.ts';
@@ -10,7 +10,7 @@ import { type BookTable, tableOf } from './table.ts';
 
 export type BookMeasured = { part: string; table: BookTable }[];
 
-/** One table for each part that was measured: every thing as it was found and as it was last read. */
+/** One table for each part that was measured, in the order of the parts. */
 export function bookMeasured(record: CarRecord): BookMeasured {
   const { things } = measurementsOf(record);
   const names = namesOf(record);
@@ -23,28 +23,40 @@ export function bookMeasured(record: CarRecord): BookMeasured {
     });
 }
 
-function measuredTable(things: readonly Thing[], record: CarRecord): BookTable | undefined {
-  const read = (measured: Measured | undefined) =>
-    measured
-      ? `${withoutName(measured, readingText(measured.reading, record.units))} (${datedText(measured.day)})`
-      : '';
-  return tableOf(things, [
-    { head: 'What', wide: 2, text: ({ kind, name }) => capital(name === '' ? kind : `${kind}, ${name}`) },
-    { head: 'As found', wide: 4, text: ({ before }) => read(before) },
-    { head: 'As last read', wide: 4, text: ({ before, last }) => (last === before ? '' : read(last)) },
-    { head: 'Comes to', wide: 4, text: ({ last }) => capital(resultText(last, record.units)) },
+/** A row for each reading; what was measured stands in the first row of its readings. */
+function measuredTable(things: readonly Thing[], { units }: CarRecord): BookTable | undefined {
+  const rows = things.flatMap((thing) => {
+    const { before, last } = thing;
+    const readings: Measured[] = before && before !== last ? [before, last] : [last];
+    return readings.map((measured, i) => ({ what: i === 0 ? thingText(thing) : '', measured }));
+  });
+  return tableOf(rows, [
+    { head: 'What', wide: 2, text: ({ what }) => capital(what) },
+    {
+      head: 'When',
+      wide: 2.2,
+      text: ({ measured }) => `${capital(measured.state)}, ${datedText(measured.day)}`,
+    },
+    {
+      head: 'As it was read',
+      wide: 4.8,
+      text: ({ measured }) => withoutName(measured, readingText(measured.reading, units)),
+    },
+    { head: 'What it comes to', wide: 4.8, text: ({ measured }) => capital(resultText(measured, units)) },
   ]);
 }
+
+const thingText = ({ kind, name }: Thing): string => (name === '' ? kind : `${kind}, ${name}`);
 
 /** Things that did not pass when they were last read, in words. */
 export function notPassed(record: CarRecord): string[] {
   const names = namesOf(record);
   return measurementsOf(record)
     .things.filter(({ last }) => passed(last) === 'not passed')
-    .map(
-      ({ part, kind, name, last }) =>
-        `${names.part(part)}, ${name === '' ? kind : `${kind}, ${name}`}: ${resultText(last, record.units)} (${datedText(last.day)}).`,
-    );
+    .map((thing) => {
+      const { part, last } = thing;
+      return `${names.part(part)}, ${thingText(thing)}: ${resultText(last, record.units)} (${datedText(last.day)}).`;
+    });
 }
 
 /** The first column names the thing already. */

@@ -1,7 +1,11 @@
 // A table as the book prints it: plain text in columns of given widths.
 
-/** `wide` is a column's share of the page's width. */
-export type BookTable = { columns: { head: string; wide: number; figures?: true }[]; rows: string[][] };
+/** `wide` is a column's share of the page's width; 0 is as wide as what stands in it. The last row may be a `total`. */
+export type BookTable = {
+  columns: { head: string; wide: number; figures?: true }[];
+  rows: string[][];
+  total?: true;
+};
 
 /** How a column is read off a line; `figures` stand to the right. */
 export type Column<L> = { head: string; wide: number; text: (line: L) => string; figures?: true };

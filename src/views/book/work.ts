@@ -65,10 +65,10 @@ function finishedOn({ entries }: CarRecord): Map<string, string> {
 function plannedTable(part: Part, finished: ReadonlyMap<string, string>): BookTable | undefined {
   return tableOf(part.planned ?? [], [
     { head: 'Planned', wide: 8, text: (line) => line.do },
-    { head: 'Work', wide: 2, text: ({ work }) => capital(words(work)) },
+    { head: 'Work', wide: 0, text: ({ work }) => capital(words(work)) },
     {
       head: 'Finished',
-      wide: 3,
+      wide: 0,
       text: ({ line }) => {
         const on = finished.get(`${part.id}/${line}`);
         return on ? datedText(on) : 'not finished';
@@ -81,9 +81,9 @@ type Done = { part: string | undefined; day: string; who: string; work: string; 
 
 function doneTable(lines: readonly Done[]): BookTable | undefined {
   return tableOf(lines, [
-    { head: 'Day', wide: 2.8, text: ({ day }) => datedText(day) },
-    { head: 'Who', wide: 1.2, text: ({ who }) => who },
-    { head: 'Work', wide: 2, text: ({ work }) => capital(words(work)) },
+    { head: 'Day', wide: 0, text: ({ day }) => datedText(day) },
+    { head: 'Who', wide: 0, text: ({ who }) => who },
+    { head: 'Work', wide: 0, text: ({ work }) => capital(words(work)) },
     { head: 'What was done', wide: 8, text: ({ what }) => capital(what.join('; ')) },
   ]);
 }
