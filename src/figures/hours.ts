@@ -30,3 +30,9 @@ export function minutesText(minutes: number): string {
   const size = Math.abs(minutes);
   return `${minutes < 0 ? '−' : ''}${Math.floor(size / 60)} h ${String(size % 60).padStart(2, '0')} m`;
 }
+
+/** Minutes as a writer types them: `4h 15m`, `3h`, `45m`. */
+export function writtenTime(minutes: number): string {
+  const [hours, left] = [Math.floor(minutes / 60), minutes % 60];
+  return [...(hours > 0 || left === 0 ? [`${hours}h`] : []), ...(left > 0 ? [`${left}m`] : [])].join(' ');
+}

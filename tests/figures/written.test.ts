@@ -13,7 +13,7 @@ import {
   shortDayText,
   weekday,
 } from '../../src/figures/days.ts';
-import { minutesText, readMinutes } from '../../src/figures/hours.ts';
+import { minutesText, readMinutes, writtenTime } from '../../src/figures/hours.ts';
 import { inchText, lengthText, workedText } from '../../src/figures/length-text.ts';
 import { type Length, millimetres, readLength } from '../../src/figures/lengths.ts';
 import { certain, inOrder } from '../../src/figures/ranges.ts';
@@ -62,6 +62,16 @@ describe('time', () => {
     [-65, '−1 h 05 m'],
   ])('%i minutes are shown as %s', (minutes, text) => {
     expect(minutesText(minutes)).toBe(text);
+  });
+
+  it.each([
+    [255, '4h 15m'],
+    [180, '3h'],
+    [45, '45m'],
+    [0, '0h'],
+  ])('%i minutes are written as %s, which reads back', (minutes, text) => {
+    expect(writtenTime(minutes)).toBe(text);
+    expect(readMinutes(text)).toEqual({ ok: true, value: minutes });
   });
 });
 

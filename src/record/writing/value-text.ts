@@ -4,7 +4,7 @@ import { holdsWords, inOrder, type Shape, within } from './key-order.ts';
 import { scalarText } from './scalar-text.ts';
 
 /** The widest line that is still written in braces. */
-export const WIDTH = 110;
+export const WIDTH = 120;
 
 /** A value in one line, for between braces or behind a key. Empty keys aren’t shown in braces. */
 export function flowText(value: Value, shape: Shape): string {
