@@ -67,6 +67,45 @@ hours:
   });
 });
 
+describe('hledger’s balance of the owner', () => {
+  it('is that of each statement of the demo on its last day, to the cent, for every month', async (context) => {
+    if (!installed) context.skip(WHY_NOT);
+    const folder = await demoCopy();
+    for (const [to, on] of [
+      ['2025-10-31', '2025-11-03'],
+      ['2025-11-30', '2025-12-02'],
+    ] as const) {
+      expect((await npmRun('statement', ['--issue', '--to', to, '--on', on], folder)).err).toBe('');
+    }
+    const { out } = await npmRun('journal', [], folder);
+    const { record } = await openFolder(folder);
+    const statements = record?.statements ?? [];
+    expect(statements.map(({ to }) => monthOf(to))).toEqual(
+      Array.from({ length: 10 }, (_, i) => `2025-${String(i + 2).padStart(2, '0')}`),
+    );
+    const asked = ['balance', '--historical', '--monthly', '--no-total', '-O', 'csv', '^balance:owner$'];
+    const found = await reported(out, asked);
+    // Three of them correct an earlier one, which stays as it was.
+    expect(statements.filter(({ corrections = [] }) => corrections.length > 0)).toHaveLength(3);
+    for (const { to, balance } of statements) {
+      expect([to, -(found.get(`balance:owner ${monthOf(to)}`) ?? Number.NaN)]).toEqual([to, balance]);
+    }
+  });
+
+  it('waits with what was changed since for the statement that says so', async (context) => {
+    if (!installed) context.skip(WHY_NOT);
+    const { record } = await openFolder('content');
+    if (!record) throw new Error('the demo record can’t be opened');
+    const found = await reported(journalText(rollUp(record), record), [
+      ...['balance', '--historical', '--monthly', '--no-total', '-O', 'csv', '^balance:unstated$'],
+    ]);
+    // 4 h at 55.00, materials at 3.50 an hour and 7% of them: 220.00 + 14.00 + 0.98
+    expect(found.get('balance:unstated 2025-04')).toBe(-23498);
+    expect(found.get('balance:unstated 2025-05') ?? 0).toBe(0);
+    expect([...found.values()].at(-1)).toBe(0);
+  });
+});
+
 describe('npm run journal', () => {
   it('prints the ledger of the record', async () => {
     const { record } = await openFolder('content');
@@ -89,13 +128,17 @@ describe('npm run journal', () => {
 });
 
 /** Minor units of a currency of two digits, by account and month, as hledger reports them. */
-async function byAccountAndMonth(journal: string): Promise<Map<string, number>> {
+function byAccountAndMonth(journal: string): Promise<Map<string, number>> {
+  return reported(journal, ['balance', '--monthly', '--no-total', '-O', 'csv', '^cost:', '^charged:']);
+}
+
+/** Minor units by account and by the month of each column. */
+async function reported(journal: string, words: readonly string[]): Promise<Map<string, number>> {
   const folder = await mkdtemp(join(tmpdir(), 'ledger-'));
   try {
     const file = join(folder, 'record.journal');
     await writeFile(file, journal);
-    const asked = ['-f', file, 'balance', '--monthly', '--no-total', '-O', 'csv', '^cost:', '^charged:'];
-    const { stdout } = await run('hledger', asked, {
+    const { stdout } = await run('hledger', ['-f', file, ...words], {
       maxBuffer: 1e8,
       env: { ...process.env, LC_ALL: 'C.UTF-8' },
     });
