@@ -31,6 +31,19 @@ export function problemsSoFar(list: string, line: Keys, record: CarRecord): stri
     : unknownNames(list, line, record);
 }
 
+/** A line as the record reads it; nothing when something is wrong with it. */
+export function readLine(
+  list: string,
+  line: Keys,
+  record: CarRecord,
+): Readonly<Record<string, unknown>> | undefined {
+  const sheet = sheetOf(record);
+  const split = splitFrontMatter('', `---\n${keysText({ [list]: [line] }, sheet, 0)}\n---\n`);
+  const read = sheet.safeParse(split.values);
+  const [only] = read.success ? ((read.data as Record<string, unknown[]>)[list] ?? []) : [];
+  return only as Readonly<Record<string, unknown>> | undefined;
+}
+
 function wrongIn(list: string, line: Value, record: CarRecord): Problem[] {
   const sheet = sheetOf(record);
   const split = splitFrontMatter('', `---\n${keysText({ [list]: [line] }, sheet, 0)}\n---\n`);
