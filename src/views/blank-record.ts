@@ -51,6 +51,10 @@ people:
 #   - { from: ${today}, rate: 75.00 }
 #   - { from: ${today}, rate: 50.00, work: research }
 
+# Charged time is rounded up to a step, and no line of hours is charged less than the minimum.
+# step: 15m
+# minimum: 30m
+
 # What is added to bills passed on, and what the shop's consumables are charged at.
 # handling:
 #   - { from: ${today}, kind: bought, share: 10% }

@@ -104,9 +104,9 @@ function leftOf(so: So, { currency }: CarRecord): PlannedRow['left'] {
   return { text: so?.begun ? 'in hand' : 'not begun', estimate: false };
 }
 
-/** Kind of work, what must come first, and what can hurt. */
+/** Kind of work, a price fixed beforehand, what must come first, and what can hurt. */
 function notesOf(line: Line, part: Part, record: CarRecord): string[] {
-  const { work, after = [] } = line;
+  const { work, after = [], 'fixed-price': price } = line;
   const hazards = hazardsOfLine(line);
   const names = namesOf(record);
   const before = after.map((name) => {
@@ -115,6 +115,7 @@ function notesOf(line: Line, part: Part, record: CarRecord): string[] {
   });
   return [
     words(work),
+    ...(price === undefined ? [] : [`at a fixed price of ${moneyText(price, record.currency)}`]),
     ...(before.length > 0 ? [`after ${before.join(', ')}`] : []),
     ...(hazards.length > 0 ? [`care: ${hazards.map(words).join(', ')}`] : []),
   ];

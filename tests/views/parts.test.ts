@@ -47,6 +47,13 @@ describe('the planned work of a part', () => {
   it('names what comes first and what can hurt', () => {
     expect(rows[0]?.notes).toEqual(['metal', 'care: lead']);
     expect(rows[1]?.notes).toEqual(['metal', 'after strip, Frame: level']);
+    const [first, ...others] = cowl.planned ?? [];
+    const priced = first && { ...cowl, planned: [{ ...first, 'fixed-price': 18000 }, ...others] };
+    expect(priced && plannedTable(priced, record, rollup).rows[0]?.notes).toEqual([
+      'metal',
+      'at a fixed price of $180.00',
+      'care: lead',
+    ]);
     expect(rows[1]?.spend).toEqual(['to buy $20 – 45, most likely 30']);
   });
 
