@@ -8,9 +8,13 @@ import { problemsText, problemText } from '../views/problem-text.ts';
 
 /**
  * Builds the site of the record into a folder. Errors stop it, after all of them are printed; false then. The
- * site is made beside and put in place when it is whole, so that builds of several records don't meet.
+ * site is made beside and put in place when it is whole, so that builds of several records don't meet. `say` gets what
+ * is told of a build that went well.
  */
-export async function buildSite(out = siteFolder()): Promise<boolean> {
+export async function buildSite(
+  out = siteFolder(),
+  say: (text: string) => void = console.log,
+): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   publishedWhatever(process.env);
   if (await holdsOther(out)) {
@@ -18,7 +22,7 @@ export async function buildSite(out = siteFolder()): Promise<boolean> {
     return false;
   }
   const { record, problems, read, folder } = await openFolder(recordFolder());
-  console.log(problemsText(problems, read));
+  say(problemsText(problems, read));
   if (problems.some(({ severity }) => severity === 'error')) {
     console.error('The site isn’t built while the record has errors.');
     return false;
@@ -26,7 +30,7 @@ export async function buildSite(out = siteFolder()): Promise<boolean> {
   // Making a picture can find more than the look at its head that was told of above.
   const told = new Set(problems.map(problemText));
   const { problems: inPhotos } = await makePhotos(folder, record?.photos ?? []);
-  for (const more of inPhotos.map(problemText)) if (!told.has(more)) console.log(more);
+  for (const more of inPhotos.map(problemText)) if (!told.has(more)) say(more);
   const making = join('.cache', `site-${process.pid}`);
   await build({ root: '.', outDir: `./${making}`, cacheDir: `./${making}-astro`, logLevel: 'error' });
   await rm(out, { recursive: true, force: true });
@@ -34,7 +38,7 @@ export async function buildSite(out = siteFolder()): Promise<boolean> {
   await rename(making, out).catch(() => cp(making, out, { recursive: true }));
   await rm(making, { recursive: true, force: true });
   await rm(`${making}-astro`, { recursive: true, force: true });
-  console.log(`The site is in ${out}: open index.html in it.`);
+  say(`The site is in ${out}: open index.html in it.`);
   return true;
 }
 

@@ -45,7 +45,7 @@ export async function checkBag(folder: string, step: (files: number) => void = (
   faults.push(
     ...listing(manifests, payload),
     ...(await sums(folder, manifests, files, step)),
-    ...(await checkInfo(folder, encoding, payload)),
+    ...(await checkInfo(folder, encoding, payload, sha256Of(read))),
     ...(await checkFetch(folder, encoding, listedIn(manifests))),
   );
   return {
@@ -59,6 +59,11 @@ export async function checkBag(folder: string, step: (files: number) => void = (
 
 /** Hex digits of each checksum. */
 const DIGITS: Record<string, number> = { md5: 32, sha1: 40, sha224: 56, sha256: 64, sha384: 96, sha512: 128 };
+
+/** The lines of manifest-sha256.txt, as they are written in it. */
+function sha256Of(manifests: readonly Manifest[]): Entry[] {
+  return manifests.find(({ file }) => file === 'manifest-sha256.txt')?.entries ?? [];
+}
 
 /** All payload that a manifest lists. */
 function listedIn(manifests: readonly Manifest[]): Set<string> {
@@ -112,7 +117,11 @@ async function sums(
       if (!found) faults.push({ what: 'changed', file: path, says: 'it can’t be read' });
       else if (wrong.length > 0) {
         const which = wrong.map(({ algorithm }) => algorithm).join(' and ');
-        faults.push({ what: 'changed', file: path, says: `its ${which} isn’t what was written down` });
+        faults.push({
+          what: 'changed',
+          file: path,
+          says: `its ${which} ${wrong.length === 1 ? 'isn’t' : 'aren’t'} what was written down`,
+        });
       }
     }
     step(wanted.size);

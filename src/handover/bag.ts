@@ -6,10 +6,10 @@ import { dirname, join } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { summing, sumsOfFile } from './bag/digests.ts';
-import { ALGORITHMS, formOf, type Listed, manifestText, pathFault } from './bag/form.ts';
+import { ALGORITHMS, formOf, type Listed, pathFault } from './bag/form.ts';
 import type { Info } from './bag/info.ts';
 import { IDENTIFIER, MADE_BY, ownFolder, writingName } from './bag/own-folder.ts';
-import { sumOf, tagNames, writeTagFiles } from './bag/tag-files.ts';
+import { tagNames, writeTagFiles } from './bag/tag-files.ts';
 import { type Done, notes, UNFINISHED } from './bag/unfinished.ts';
 import { Stopped } from './stopped.ts';
 
@@ -74,16 +74,14 @@ export async function openBag(folder: string, identifier: string): Promise<OpenB
   };
 }
 
-/** The one sum of many files: sha256 of the lines that manifest-sha256.txt has of them. */
-export function sumOfLines(listed: readonly Listed[]): string {
-  return sumOf(manifestText(listed.map(({ path, sha256 }) => ({ path, sum: sha256 }))), 'sha256');
-}
-
 /** Writes a file beside the others and puts it in its place when it is whole. */
 async function writeSummed(folder: string, path: string, content: AsyncIterable<Uint8Array>, beside: string) {
   const writing = join(folder, beside);
   const { through, sums } = summing(ALGORITHMS);
-  await pipeline(Readable.from(through(content)), createWriteStream(writing));
+  await pipeline(Readable.from(through(content)), createWriteStream(writing)).catch(async (error) => {
+    await rm(writing, { force: true });
+    throw error;
+  });
   const target = join(folder, path);
   await mkdir(dirname(target), { recursive: true });
   await rename(writing, target);

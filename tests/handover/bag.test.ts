@@ -1,8 +1,9 @@
-import { spawn } from 'node:child_process';
+import { execSync, spawn } from 'node:child_process';
 import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { type OpenBag, openBag, type Payload, sumOfLines } from '../../src/handover/bag.ts';
+import { coverSum } from '../../src/handover/bag/cover-sum.ts';
+import { type OpenBag, openBag, type Payload } from '../../src/handover/bag.ts';
 import { checkBag } from '../../src/handover/bag-check.ts';
 import { emptyFolder } from '../commands/run.ts';
 import { contentOf, folderOf, HELLO_SHA512, minimal, sha, sumsAgree } from './bags.ts';
@@ -86,12 +87,25 @@ describe('a bag', () => {
     expect((await checkBag(folder)).faults).toEqual([]);
   });
 
-  it('gives one sum for many files that a shell gives too', async () => {
+  it('gives one sum for all files but the book, which a shell gives too', async () => {
     const folder = await emptyFolder();
-    const bag = await filled(folder, file('b', 'two'), file('a', 'one'));
-    const sum = sumOfLines(bag.listed());
-    await bag.close({ info: [] });
-    expect(sum).toBe(sha('sha256', await readFile(join(folder, 'manifest-sha256.txt'))));
+    const bag = await filled(folder, file('record/b', 'two'), file('record/a', 'one'));
+    const sum = coverSum(bag.listed());
+    await bag.put(file('book/book.pdf', sum));
+    expect(coverSum(bag.listed())).toBe(sum);
+    await bag.close({ info: [['Sum-On-Cover', sum]] });
+    const command = "grep -v '  data/book/' manifest-sha256.txt | sha256sum";
+    expect(execSync(command, { cwd: folder, encoding: 'utf8' })).toBe(`${sum}  -\n`);
+    expect((await checkBag(folder)).faults).toEqual([]);
+  });
+
+  it('has another sum for the cover as soon as a manifest is another', async () => {
+    const folder = await emptyFolder();
+    const bag = await filled(folder, file('a', 'one'));
+    await bag.close({ info: [['Sum-On-Cover', '0'.repeat(64)]] });
+    const { faults } = await checkBag(folder);
+    expect(faults).toMatchObject([{ what: 'form', file: 'bag-info.txt' }]);
+    expect(faults[0]?.says).toMatch(/^Sum-On-Cover says 0{64}, and the files listed come to [0-9a-f]{64}$/);
   });
 
   it('refuses two names that are one on some disks, and a path that leads out', async () => {

@@ -38,7 +38,7 @@ export async function writeTagFiles(
   for (const [name, text] of Object.entries(inTurn)) await writeFile(join(folder, name), text);
 }
 
-/** A checksum of a text in UTF-8. */
-export function sumOf(text: string, algorithm: string): string {
+/** A checksum of octets, or of a text in UTF-8. */
+export function sumOf(text: string | Uint8Array, algorithm: string): string {
   return createHash(algorithm).update(text).digest('hex');
 }

@@ -1,0 +1,163 @@
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import ExifReader from 'exifreader';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { folderOf, sumsAgree } from '../handover/bags.ts';
+import { wordsOf } from '../handover/pdf.ts';
+import { type Ended, emptyFolder, npmRun } from './run.ts';
+
+describe('the demo, handed over', () => {
+  let folder: string;
+  let ended: Ended;
+
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), 'ashframe-handover-'));
+    ended = await npmRun('handover', [folder]);
+  });
+  afterAll(() => rm(folder, { recursive: true, force: true }));
+
+  it('is told of with its sum, and where to begin', () => {
+    expect(ended.code).toBe(0);
+    expect(ended.out).toMatch(
+      /^The hand-over is in .*: \d+ files, [\d.]+ MB\. Begin with START-HERE\.html\.\nThe sum on the book’s cover is [0-9a-f]{64}\.\nCheck it with: npm run verify -- .*\n$/,
+    );
+    expect(ended.err).not.toContain('█');
+  });
+
+  it('is a whole bag to this program, to sha256sum and to sha512sum', async () => {
+    expect(await npmRun('verify', [folder])).toMatchObject({
+      code: 0,
+      out: expect.stringMatching(/^The bag is whole: /),
+    });
+    for (const algorithm of ['sha256', 'sha512'] as const) {
+      expect(await sumsAgree(folder, algorithm)).toBe(0);
+      expect(await sumsAgree(folder, algorithm, 'tagmanifest')).toBe(0);
+    }
+  });
+
+  it('holds the pages, the texts, the tables, the pictures and both editions of the book', async () => {
+    const there = [
+      'site/index.html',
+      'record/car.md',
+      'tables/datapackage.json',
+      'photos/2025-02-03/IMG_1017.jpg',
+    ];
+    for (const file of [...there, 'book/book.pdf', 'book/book-to-be-read-aloud.pdf'])
+      expect(existsSync(join(folder, 'data', file)), file).toBe(true);
+    const texts = await readdir(join(folder, 'data', 'record', 'parts'));
+    expect(texts.sort()).toEqual((await readdir('content/parts')).sort());
+    expect((await readdir(folder)).sort()).toEqual([
+      'HOW-TO-READ.txt',
+      'START-HERE.html',
+      'bag-info.txt',
+      'bagit.txt',
+      'data',
+      'manifest-sha256.txt',
+      'manifest-sha512.txt',
+      'tagmanifest-sha256.txt',
+      'tagmanifest-sha512.txt',
+    ]);
+  });
+
+  it('has links on its first page that all lead somewhere', async () => {
+    const page = await readFile(join(folder, 'START-HERE.html'), 'utf8');
+    const links = [...page.matchAll(/href="([^"]+)"/g)].map(([, to = '']) => to);
+    expect(links.length).toBeGreaterThan(4);
+    expect(links.filter((to) => !existsSync(join(folder, to)))).toEqual([]);
+  });
+
+  it('carries one sum on the book’s cover, in bag-info.txt and in the note', async () => {
+    const [, sum = ''] = /cover is ([0-9a-f]{64})/.exec(ended.out) ?? [];
+    const grouped = sum.replace(/.{8}(?=.)/g, '$& ');
+    for (const book of ['book.pdf', 'book-to-be-read-aloud.pdf']) {
+      const { words } = await wordsOf(await readFile(join(folder, 'data', 'book', book)));
+      expect(words).toContain(grouped);
+    }
+    expect(await readFile(join(folder, 'bag-info.txt'), 'utf8')).toContain(`Sum-On-Cover: ${sum}\n`);
+    expect(await readFile(join(folder, 'HOW-TO-READ.txt'), 'utf8')).toContain(`    ${sum}\n`);
+  });
+
+  it('has pictures of their own size with their words and nothing else', async () => {
+    const file = 'photos/2025-02-03/IMG_1017.jpg';
+    const [before, after] = await Promise.all([
+      ExifReader.load(await readFile(join('content', file)), { expanded: true, async: true }),
+      ExifReader.load(await readFile(join(folder, 'data', file)), { expanded: true, async: true }),
+    ]);
+    expect(after.exif ?? after.gps ?? after.iptc ?? after.icc).toBeUndefined();
+    expect(after.xmp?.AltTextAccessibility?.description).toMatch(/\w/);
+    expect(after.file?.['Image Width']?.value).toBe(before.file?.['Image Width']?.value);
+  });
+
+  it('names the file in which one byte was changed', async () => {
+    const file = join(folder, 'data', 'record', 'car.md');
+    const text = await readFile(file);
+    text[10] = (text[10] ?? 0) ^ 1;
+    await writeFile(file, text);
+    const { code, out } = await npmRun('verify', [folder]);
+    expect(code).toBe(1);
+    expect(out.split('\n')[0]).toBe(
+      'changed  data/record/car.md  its sha256 and sha512 aren’t what was written down.',
+    );
+  });
+});
+
+describe('a hand-over that is killed', () => {
+  it('goes on where it was, and is whole then', async () => {
+    const folder = await emptyFolder();
+    const note = join(folder, 'UNFINISHED.txt');
+    const killed = await new Promise<string | null>((done) => {
+      const making = spawn(process.execPath, ['src/commands/handover.ts', folder], { stdio: 'ignore' });
+      const watch = setInterval(async () => {
+        const written = (await readFile(note, 'utf8').catch(() => '')).split('"done"').length;
+        if (written > 250) making.kill('SIGKILL');
+      }, 10);
+      making.on('close', (_, signal) => {
+        clearInterval(watch);
+        done(signal);
+      });
+    });
+    expect(killed).toBe('SIGKILL');
+    const { code, out } = await npmRun('verify', [folder]);
+    expect(code).toBe(1);
+    expect(out).toContain('The hand-over was interrupted: give its command again, and it goes on.');
+    const before = await stat(join(folder, 'data', 'site', 'index.html')).catch(() => undefined);
+    expect(before).toBeDefined();
+    expect((await npmRun('handover', [folder])).code).toBe(0);
+    expect(await npmRun('verify', [folder])).toMatchObject({ code: 0 });
+    expect(existsSync(note)).toBe(false);
+  });
+});
+
+describe('npm run handover', () => {
+  it('leaves a folder alone that holds something else', async () => {
+    const folder = await folderOf({ 'letter.txt': 'Dear all' });
+    const { code, out, err } = await npmRun('handover', [folder]);
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(err).toContain(`${folder} isn’t empty. Name an empty folder, or one that isn’t there yet.\n`);
+    expect(await readdir(folder)).toEqual(['letter.txt']);
+  });
+
+  it('says what camera files carry before it hands them over as they are, and asks', async () => {
+    const folder = join(await emptyFolder(), 'out');
+    const { code, out, err } = await npmRun('handover', [folder, '--originals']);
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(err).toMatch(/The photographs go as the cameras wrote them\. Of these,\n {2}\d+ carr(?:y|ies) /);
+    expect(err).toContain('Say --yes to hand them over so, or leave --originals out.\n');
+    expect(existsSync(folder)).toBe(false);
+  });
+
+  it('hands over nothing of a record with errors', async () => {
+    const record = await folderOf({ 'car.md': '---\nname: A\n---\n' });
+    const folder = join(await emptyFolder(), 'out');
+    expect(await npmRun('handover', [folder], record)).toMatchObject({ code: 1, out: '' });
+    expect(existsSync(folder)).toBe(false);
+  });
+
+  it('ends with 2 when it isn’t told where', async () => {
+    expect(await npmRun('handover')).toMatchObject({ code: 2, out: '' });
+    expect(await npmRun('handover', ['a', 'b'])).toMatchObject({ code: 2, out: '' });
+  });
+});
