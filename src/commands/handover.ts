@@ -12,6 +12,8 @@ import { handOver } from '../handover/hand-over.ts';
 import { Stopped } from '../handover/stopped.ts';
 import { type Carried, cameraCarries } from '../photos/camera-carries.ts';
 import { makePhotos } from '../photos/make.ts';
+import { rollUp } from '../rollup/roll-up.ts';
+import { beforeHandOver } from '../views/before-hand-over.ts';
 import { identifierOf } from '../views/hand-over.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
 import { asked } from './asked.ts';
@@ -46,7 +48,9 @@ async function handover(): Promise<number> {
   const { record, problems, read, folder } = await openFolder(recordFolder());
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!record || errors.length > 0) return refuse(problemsText(errors, read), 1);
-  console.error([...problems.map(problemText), UNFILTERED].join('\n'));
+  console.error(
+    [...problems.map(problemText), ...beforeHandOver(record, rollUp(record)), UNFILTERED].join('\n'),
+  );
   const { photos } = await makePhotos(folder, record.photos);
   if (originals && !(await agreed(await cameraCarries(folder, handedPhotos(record, photos, true)), yes)))
     return 1;
