@@ -1,0 +1,105 @@
+// The record as one audience may see it. It is applied before anything is rendered, indexed, summed or written, so that
+// no page has to remember what is private.
+import type { Root, RootContent } from 'mdast';
+import type { z } from 'zod';
+import type { CarRecord } from './record.ts';
+import type { Audience } from './schema/fields.ts';
+import { sheets } from './schema/sheets.ts';
+import { bare, said } from './schema-at.ts';
+
+export type { Audience };
+
+/** Everybody, the owner and the shop, the shop alone: each sees what those before it see. */
+export const AUDIENCES = ['history', 'owner', 'shop'] as const satisfies readonly Audience[];
+
+/**
+ * The record without the fields that the audience may not see, by the schema of each. What had only such fields is left
+ * out whole. An amount that a kept line must have is 0: no figure of it may be shown.
+ */
+export function forAudience(record: CarRecord, audience: Audience): CarRecord {
+  if (audience === 'shop') return record;
+  const of = <T extends CarRecord['car' | 'shop'] | CarRecord[Files][number]>(
+    kind: keyof typeof sheets,
+    file: T,
+  ) => published(seen(sheets[kind], file, audience) as T);
+  const all = <K extends Files>(kind: keyof typeof sheets, files: CarRecord[K]) =>
+    files.map((file) => of(kind, file)) as CarRecord[K];
+  const statements = audience === 'owner' ? all<'statements'>('statement', record.statements) : [];
+  return {
+    ...record,
+    car: of('car', record.car),
+    // The words below the shop’s own rules are the shop’s.
+    shop: {
+      ...of('shop', record.shop),
+      body: { markdown: '', line: 1, tree: { type: 'root', children: [] } },
+    },
+    parts: all<'parts'>('part', record.parts),
+    choices: all<'choices'>('choice', record.choices),
+    entries: all<'entries'>('entry', record.entries),
+    statements,
+  };
+}
+
+type Files = 'parts' | 'choices' | 'entries' | 'statements';
+
+/** A value with what the audience may see of it; nothing where it may see none of its fields. */
+function seen(schema: z.ZodType, value: unknown, audience: Audience): unknown {
+  const inner = bare(schema);
+  if (Array.isArray(value)) {
+    const { element } = inner;
+    return element ? value.flatMap((one) => seen(element, one, audience) ?? []) : value;
+  }
+  const shapes = shapesOf(schema);
+  if (shapes.length === 0 || typeof value !== 'object' || value === null) return value;
+  const kept: [string, unknown][] = [];
+  let own = 0;
+  let shown = 0;
+  for (const [key, held] of Object.entries(value)) {
+    const fields = shapes.flatMap((shape) => shape[key] ?? []);
+    const [field] = fields;
+    if (!field || key === 'place') {
+      kept.push([key, held]);
+      continue;
+    }
+    own += 1;
+    const open = fields.every((one) => maySee(one, audience));
+    const inside = open ? seen(field, held, audience) : undefined;
+    if (inside !== undefined) shown += 1;
+    if (inside !== undefined) kept.push([key, inside]);
+    else if (!open && needed(field) && typeof held === 'number') kept.push([key, 0]);
+  }
+  return own > 0 && shown === 0 ? undefined : Object.fromEntries(kept);
+}
+
+/** The shapes that a set of keys may have: one, or several where its kind decides. */
+function shapesOf(schema: z.ZodType): Record<string, z.ZodType>[] {
+  const inner = bare(schema);
+  return inner.shape ? [inner.shape] : (inner.options ?? []).flatMap(shapesOf);
+}
+
+/** A field that names no audience is the shop’s. */
+function maySee(field: z.ZodType, audience: Audience): boolean {
+  const needs = (AUDIENCES as readonly unknown[]).indexOf(said(field).audience);
+  return needs >= 0 && needs <= AUDIENCES.indexOf(audience);
+}
+
+const needed = (field: z.ZodType) => field.def.type !== 'optional';
+
+/** A file without the remarks that a writer put between `<!--` and `-->`. */
+function published<T extends { body: { markdown: string; tree: Root } }>(file: T): T {
+  const { body } = file;
+  return {
+    ...file,
+    body: {
+      ...body,
+      markdown: body.markdown.replaceAll(/<!--[\s\S]*?-->/g, ''),
+      tree: withoutHtml(body.tree),
+    },
+  };
+}
+
+function withoutHtml<N extends Root | RootContent>(node: N): N {
+  if (!('children' in node)) return node;
+  const children = (node.children as RootContent[]).filter(({ type }) => type !== 'html').map(withoutHtml);
+  return { ...node, children } as N;
+}
