@@ -1,5 +1,6 @@
 // The options of a choice side by side, each line as it was written.
 import type { Currency } from '../figures/currency.ts';
+import { moneyText } from '../figures/money-text.ts';
 import type { Range } from '../figures/ranges.ts';
 import { shareText } from '../figures/shares.ts';
 import type { CarRecord, Choice, Option } from '../record/record.ts';
@@ -24,6 +25,10 @@ export function optionRows(choice: Choice, record: CarRecord): OptionRow[] {
     ['Way', ({ way }) => [said(words(way))]],
     ['Work', ({ lines }) => lines.flatMap((line) => workOf(line, record.currency))],
     ['To buy', ({ lines }) => lines.flatMap((line) => buyOf(line, record.currency, names))],
+    [
+      'Fixed price',
+      ({ 'fixed-price': price }) => (price === undefined ? [] : [said(moneyText(price, record.currency))]),
+    ],
     ['Wait', ({ wait }) => [wait ? said('', figure('', wait, daysRangeText)) : said('none')]],
     ['Original kept', ({ keeps }) => (keeps === undefined ? [] : [said(shareText(keeps))])],
     ['Can fail', (option) => failOf(option, options)],
