@@ -4,19 +4,22 @@ import { dirname, join, resolve } from 'node:path';
 import { build } from 'astro';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos } from '../photos/make.ts';
+import { type Audience, BUILT } from '../views/audience.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
 
 /**
- * Builds the site of the record into a folder. Errors stop it, after all of them are printed; false then. The
+ * Builds the site of the record for one audience into a folder. Errors stop it, after all of them are printed; false then. The
  * site is made beside and put in place when it is whole, so that builds of several records don't meet. `say` gets what
  * is told of a build that went well.
  */
 export async function buildSite(
   out = siteFolder(),
   say: (text: string) => void = console.log,
+  audience: Audience = 'shop',
 ): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   publishedWhatever(process.env);
+  process.env.ASHFRAME_FOR = audience;
   if (await holdsOther(out)) {
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
@@ -31,7 +34,7 @@ export async function buildSite(
   const told = new Set(problems.map(problemText));
   const { problems: inPhotos } = await makePhotos(folder, record?.photos ?? []);
   for (const more of inPhotos.map(problemText)) if (!told.has(more)) say(more);
-  const making = join('.cache', `site-${process.pid}`);
+  const making = join('.cache', `site-${audience}-${process.pid}`);
   await build({ root: '.', outDir: `./${making}`, cacheDir: `./${making}-astro`, logLevel: 'error' });
   await rm(out, { recursive: true, force: true });
   await mkdir(dirname(resolve(out)), { recursive: true });
@@ -58,7 +61,7 @@ function publishedWhatever(env: NodeJS.ProcessEnv): void {
   for (const name of ['DEV', 'PROD', 'MODE', 'SSR', 'BASE_URL']) delete env[name];
 }
 
-/** Where the built site lies. */
-export function siteFolder(): string {
-  return process.env.ASHFRAME_OUT || 'dist';
+/** Where the site built for an audience lies. */
+export function siteFolder(audience: Audience = 'shop'): string {
+  return process.env.ASHFRAME_OUT || BUILT[audience];
 }

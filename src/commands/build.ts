@@ -1,11 +1,20 @@
 // `npm run build`: checks the record and builds the site. Exit 0, 1 when the record has errors, 2 for wrong use.
+import { audienceNamed } from '../views/audience.ts';
 import { asked } from './asked.ts';
-import { buildSite } from './build-site.ts';
+import { buildSite, siteFolder } from './build-site.ts';
+
+const USE = `Use: npm run build -- [--for shop|owner|history] [--out folder].
+Each audience has a folder of its own: dist, dist-owner and dist-history.`;
 
 async function build(): Promise<number> {
-  const words = asked('Use: npm run build -- [--out folder].', { out: { type: 'string' } });
+  const words = asked(USE, { for: { type: 'string' }, out: { type: 'string' } });
   if (!words) return 2;
-  return (await buildSite(words.values.out)) ? 0 : 1;
+  const audience = audienceNamed(words.values.for);
+  if (!audience) {
+    console.error(`Unexpected \`${words.values.for}\`, expected shop, owner or history.\n${USE}`);
+    return 2;
+  }
+  return (await buildSite(words.values.out ?? siteFolder(audience), undefined, audience)) ? 0 : 1;
 }
 
 process.exitCode = await build();

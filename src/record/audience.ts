@@ -21,7 +21,7 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
   const of = <T extends CarRecord['car' | 'shop'] | CarRecord[Files][number]>(
     kind: keyof typeof sheets,
     file: T,
-  ) => published(seen(sheets[kind], file, audience) as T);
+  ) => published(keysSeen(shapesOf(sheets[kind]), file, audience).kept as T);
   const all = <K extends Files>(kind: keyof typeof sheets, files: CarRecord[K]) =>
     files.map((file) => of(kind, file)) as CarRecord[K];
   const statements = audience === 'owner' ? all<'statements'>('statement', record.statements) : [];
@@ -42,6 +42,8 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
 
 type Files = 'parts' | 'choices' | 'entries' | 'statements';
 
+type Shape = Record<string, z.ZodType>;
+
 /** A value with what the audience may see of it; nothing where it may see none of its fields. */
 function seen(schema: z.ZodType, value: unknown, audience: Audience): unknown {
   const inner = bare(schema);
@@ -51,9 +53,15 @@ function seen(schema: z.ZodType, value: unknown, audience: Audience): unknown {
   }
   const shapes = shapesOf(schema);
   if (shapes.length === 0 || typeof value !== 'object' || value === null) return value;
+  const { kept, shown } = keysSeen(shapes, value, audience);
+  return shown ? kept : undefined;
+}
+
+/** The keys that the audience may see; `shown` where there are any, or never were any that it may not. */
+function keysSeen(shapes: Shape[], value: object, audience: Audience) {
   const kept: [string, unknown][] = [];
-  let own = 0;
-  let shown = 0;
+  let hidden = false;
+  let shown = false;
   for (const [key, held] of Object.entries(value)) {
     const fields = shapes.flatMap((shape) => shape[key] ?? []);
     const [field] = fields;
@@ -61,18 +69,18 @@ function seen(schema: z.ZodType, value: unknown, audience: Audience): unknown {
       kept.push([key, held]);
       continue;
     }
-    own += 1;
     const open = fields.every((one) => maySee(one, audience));
     const inside = open ? seen(field, held, audience) : undefined;
-    if (inside !== undefined) shown += 1;
     if (inside !== undefined) kept.push([key, inside]);
     else if (!open && needed(field) && typeof held === 'number') kept.push([key, 0]);
+    if (inside !== undefined) shown = true;
+    else hidden = true;
   }
-  return own > 0 && shown === 0 ? undefined : Object.fromEntries(kept);
+  return { kept: Object.fromEntries(kept), shown: shown || !hidden };
 }
 
 /** The shapes that a set of keys may have: one, or several where its kind decides. */
-function shapesOf(schema: z.ZodType): Record<string, z.ZodType>[] {
+function shapesOf(schema: z.ZodType): Shape[] {
   const inner = bare(schema);
   return inner.shape ? [inner.shape] : (inner.options ?? []).flatMap(shapesOf);
 }

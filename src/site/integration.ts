@@ -7,6 +7,8 @@ import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos, photoCache } from '../photos/make.ts';
 import { WEB_PICTURE } from '../photos/plan.ts';
 import { publishPhotos } from '../photos/publish.ts';
+import { forAudience } from '../record/audience.ts';
+import { audienceNamed } from '../views/audience.ts';
 import { namedPhotos } from '../views/photos.ts';
 
 /** Copies the web pictures of the record into the built site, and serves them in dev. Camera files stay out. */
@@ -27,7 +29,7 @@ export function recordPhotos(): AstroIntegration {
       'astro:build:done': async ({ dir }) => {
         const { record, folder } = await openFolder(recordFolder());
         if (!record) return;
-        const named = namedPhotos(record);
+        const named = namedPhotos(forAudience(record, audienceNamed(process.env.ASHFRAME_FOR) ?? 'history'));
         const { photos } = await makePhotos(folder, record.photos);
         const shown = [...photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
         await publishPhotos(shown, fileURLToPath(new URL('photos/', dir)));

@@ -4,11 +4,13 @@ import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
 import { PHOTO_RULE } from '../photos/verdict.ts';
+import { forAudience } from '../record/audience.ts';
 import type { Counts } from '../record/open.ts';
 import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
+import { audienceNamed, type Sees, seesOf } from '../views/audience.ts';
 import type { Photos } from '../views/photos.ts';
 import { countText } from '../views/problem-text.ts';
 
@@ -32,12 +34,17 @@ export async function book(): Promise<Site & { record: CarRecord }> {
   return whole;
 }
 
+/** What the audience that the pages are made for may see. */
+export const sees: Sees = seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history');
+
 async function open(): Promise<Site> {
-  const { record, problems: found, read, folder, today } = await openFolder(recordFolder());
-  if (!record) return { ...told(found, read), today, record: undefined };
-  const { photos, problems: inPhotos } = await makePhotos(folder, record.photos);
+  const { record: whole, problems: found, read, folder, today } = await openFolder(recordFolder());
+  if (!whole) return { ...told(found, read), today, record: undefined };
+  const { photos, problems: inPhotos } = await makePhotos(folder, whole.photos);
   // Making a picture says more of it than a look at its head did.
   const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
+  // Everything after this, sums too, knows only what this audience may see.
+  const record = forAudience(whole, sees.audience);
   return { ...told(problems, read), today, record, rollup: rollUp(record), photos };
 }
 

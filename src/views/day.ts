@@ -109,8 +109,12 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
       names.part(name.split('/')[0]),
       names.line(name),
     ]),
-    table('Left, as now thought', ['Part', 'Line', 'Hours', 'To buy'], entry.left, (line) =>
-      leftRow(line, names, record),
+    table(
+      'Left, as now thought',
+      ['Part', 'Line', 'Hours', 'To buy'],
+      // Who may not see the figures gets no empty line of them.
+      entry.left?.filter(({ hours, spend }) => hours ?? spend),
+      (line) => leftRow(line, names, record),
     ),
     table('Fabric', ['Part', 'Now', 'Note'], entry.fabric, (line) => [
       names.part(line.part),
@@ -124,6 +128,25 @@ export function asidesOf(entry: Entry, record: CarRecord): Aside[] {
     ]),
     table('Paid by the owner', ['Amount', 'How'], entry.paid, (line) => [money(line.amount), line.how]),
     { ...table('For the shop only', ['Note'], entry['shop-only'], (text) => [text]), shop: true as const },
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+/** What was bought and what was done elsewhere, without what it cost. */
+export function goodsOf(entry: Entry, record: CarRecord): Aside[] {
+  const names = namesOf(record);
+  const row = (line: {
+    what: string;
+    from: string;
+    part?: string | undefined;
+    count?: string | undefined;
+  }) => [line.what, line.count ?? '', names.vendor(line.from), names.part(line.part)];
+  const counted = (entry.bought ?? []).map(({ count, ...line }) => ({
+    ...line,
+    ...(count !== undefined && { count: String(count) }),
+  }));
+  return [
+    table('Bought', ['What', 'Count', 'From', 'For'], counted, row),
+    table('Done outside the shop', ['What', 'Count', 'From', 'For'], entry.outside, row),
   ].filter(({ rows }) => rows.length > 0);
 }
 

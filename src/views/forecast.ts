@@ -78,7 +78,7 @@ function missingSentences({ uncounted, unestimated, noRate }: Forecast, record: 
   return [
     ...uncounted.map(({ choice, why }) =>
       why === 'no line named'
-        ? `“${choice.question}” is not in the forecast: no planned line is named under \`settles\` in ${choice.file}.`
+        ? `“${choice.question}” is not in the forecast: no planned line is named under \`settles\` in its file.`
         : `“${choice.question}” is not in the forecast: its options can’t be compared. The lines that it settles count as planned.`,
     ),
     ...unestimated.map(

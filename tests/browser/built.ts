@@ -13,10 +13,10 @@ export type Built = {
   remove: () => Promise<void>;
 };
 
-/** Builds the demo, or another record, into a folder of its own. `pages` are paths within it, sorted. */
-export async function buildDemo(record?: string): Promise<Built> {
+/** Builds the demo, or another record, into a folder of its own, for the shop unless said. `pages` are paths within it, sorted. */
+export async function buildDemo(record?: string, audience = 'shop'): Promise<Built> {
   const folder = await mkdtemp(join(tmpdir(), 'ashframe-site-'));
-  const { code, out, err } = await npmRun('build', ['--out', folder], record);
+  const { code, out, err } = await npmRun('build', ['--for', audience, '--out', folder], record);
   if (code !== 0) throw new Error(`The build ended with ${code}.\n${out}${err}`);
   const pages = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.html'))

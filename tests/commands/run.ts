@@ -27,6 +27,12 @@ export async function emptyFolder(): Promise<string> {
   return folder;
 }
 
+/** An empty folder for the tests of a file, which take it away themselves. */
+export async function emptyFolderFor(name: string): Promise<{ folder: string; remove: () => Promise<void> }> {
+  const folder = await mkdtemp(join(tmpdir(), `ashframe-${name}-`));
+  return { folder, remove: () => rm(folder, { recursive: true, force: true }) };
+}
+
 /** A copy of the demo's texts, that may be spoiled. */
 export async function demoCopy(): Promise<string> {
   const folder = await emptyFolder();

@@ -71,6 +71,16 @@ describe('the record for an audience', () => {
     expect(entries[0]?.placeAt(['by']).file).toBe('log/2025-03-03.md');
   });
 
+  it('keeps the words of a day of which it may see nothing else', () => {
+    const { record: paidOnly } = openPrivate({
+      'log/2025-05-01.md': '---\npaid:\n  - { amount: 1, how: cash }\n---\n\nThe owner came by.\n',
+    });
+    if (!paidOnly) throw new Error('the record opens');
+    const [day] = forAudience(paidOnly, 'history').entries.slice(-1);
+    expect(day?.paid).toBeUndefined();
+    expect(day?.body.markdown).toContain('The owner came by.');
+  });
+
   it('leaves the record itself as it was', () => {
     const before = JSON.stringify(record);
     forAudience(record, 'history');

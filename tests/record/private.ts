@@ -175,8 +175,9 @@ export const PRIVATE_PHOTOS = ['2025-03-03', '2025-04-07'].map(
   (day, i) => `photos/${day}/${CAMERA_WORD}-${i + 1}.jpg`,
 );
 
-export function openPrivate(): Opened {
-  const files = Object.entries(PRIVATE).map(([file, text]) => ({ file, text }));
+/** Opens it with more files. */
+export function openPrivate(more: Record<string, string> = {}): Opened {
+  const files = Object.entries({ ...PRIVATE, ...more }).map(([file, text]) => ({ file, text }));
   return openRecord({ files, photos: PRIVATE_PHOTOS, today: '2025-12-31' });
 }
 

@@ -202,7 +202,7 @@ options:
 `,
     });
     expect(page.missing).toEqual([
-      '“Cellulose, or enamel?” is not in the forecast: no planned line is named under `settles` in choices/paint.md.',
+      '“Cellulose, or enamel?” is not in the forecast: no planned line is named under `settles` in its file.',
       'Cowl: Fit it. It is planned without an estimate, and counts as nothing.',
     ]);
   });

@@ -1,0 +1,147 @@
+// What each audience gets, looked for in every byte of what is built.
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { emptyFolderFor, npmRun } from '../commands/run.ts';
+import {
+  CAMERA_WORD,
+  OWNER_AMOUNTS,
+  OWNER_WORD,
+  PRIVATE,
+  PRIVATE_PHOTOS,
+  SHOP_AMOUNTS,
+  SHOP_WORD,
+} from '../record/private.ts';
+import { type Built, buildDemo } from './built.ts';
+
+const built = new Map<string, Built>();
+let record: Awaited<ReturnType<typeof emptyFolderFor>>;
+
+beforeAll(async () => {
+  record = await emptyFolderFor('record');
+  const write = async (file: string, what: string | Buffer) => {
+    await mkdir(dirname(join(record.folder, file)), { recursive: true });
+    await writeFile(join(record.folder, file), what);
+  };
+  for (const [file, text] of Object.entries(PRIVATE)) await write(file, text);
+  for (const file of PRIVATE_PHOTOS) await write(file, await fromACamera());
+  const issued = await npmRun('statement', ['--to', '2025-03-31', '--issue'], record.folder);
+  if (issued.code !== 0) throw new Error(issued.out + issued.err);
+  for (const audience of ['shop', 'owner', 'history']) {
+    built.set(audience, await buildDemo(record.folder, audience));
+  }
+}, 240_000);
+afterAll(async () => {
+  for (const site of built.values()) await site.remove();
+  await record?.remove();
+});
+
+/** A picture that says in its EXIF who took it and where. */
+function fromACamera(): Promise<Buffer> {
+  return sharp({ create: { width: 1600, height: 1200, channels: 3, background: '#7f9887' } })
+    .withExif({
+      IFD0: { Artist: `${CAMERA_WORD} artist`, ImageDescription: `${CAMERA_WORD} described` },
+      IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '51/1 30/1 0/1' },
+    })
+    .withXmp(
+      `<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description>${CAMERA_WORD} place</rdf:Description></rdf:RDF></x:xmpmeta>`,
+    )
+    .jpeg()
+    .toBuffer();
+}
+
+/** Every file of a build in which a text stands, in its name or in any of its bytes. */
+function filesWith(audience: string, text: string): string[] {
+  const folder = built.get(audience)?.folder ?? '';
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+  return files.filter((file) => {
+    if (file.includes(text)) return true;
+    const path = join(folder, file);
+    return statSync(path).isFile() && readFileSync(path).includes(text);
+  });
+}
+
+/** An amount as a page has it, with its comma, and, where it can be told from other figures, as a script has it. */
+const writtenAs = (amount: string) => {
+  const [whole = '', cents] = amount.split('.');
+  const shown = `${whole.replace(/(?=(?:\d{3})+$)(?!^)/g, ',')}${cents ? `.${cents}` : ''}`;
+  const minor = `${whole}${cents ?? '00'}`;
+  return minor.length > 5 ? [shown, minor] : [shown];
+};
+
+describe('what stays in the shop', () => {
+  it('is on the shop’s own pages', () => {
+    const only = filesWith('shop', `${SHOP_WORD} only`);
+    expect(only).toEqual(['day/2025-03-03.html']);
+    for (const amount of SHOP_AMOUNTS.slice(1)) expect(filesWith('shop', amount)).not.toEqual([]);
+    expect(filesWith('shop', 'The shop’s own copy').length).toBeGreaterThan(20);
+  });
+
+  it.each(['owner', 'history'])('is in no byte of what the %s gets', (audience) => {
+    for (const text of [SHOP_WORD, ...SHOP_AMOUNTS, 'The shop’s own', 'Costs the shop', 'log/2025-']) {
+      expect([text, filesWith(audience, text)]).toEqual([text, []]);
+    }
+    const { pages = [] } = built.get(audience) ?? {};
+    expect(pages).not.toContain('problems.html');
+    expect(pages).not.toContain('earned.html');
+  });
+});
+
+describe('what is between the shop and the owner', () => {
+  it.each(['shop', 'owner'])('is on pages that the %s gets', (audience) => {
+    expect(built.get(audience)?.pages).toContain('statement/001.html');
+    for (const field of ['bill', 'no charge', 'word', 'transfer', 'agreed note', 'sheet', 'tax']) {
+      expect([field, filesWith(audience, `${OWNER_WORD} ${field}`).length > 0]).toEqual([field, true]);
+    }
+    for (const amount of OWNER_AMOUNTS.slice(0, 4).flatMap((each) => writtenAs(each).slice(0, 1))) {
+      expect([amount, filesWith(audience, amount).length > 0]).toEqual([amount, true]);
+    }
+  });
+
+  it('is in no byte of the history', () => {
+    for (const text of [OWNER_WORD, ...OWNER_AMOUNTS.flatMap(writtenAs)]) {
+      expect([text, filesWith('history', text)]).toEqual([text, []]);
+    }
+    const { pages = [] } = built.get('history') ?? {};
+    const money = /^(costs|forecast|statements|orders|order|problems|earned)\.html|^(lines|statement)\//;
+    expect(pages.filter((page) => money.test(page))).toEqual([]);
+    const amounts = pages.filter((page) =>
+      /\$\s?\d/.test(readFileSync(join(built.get('history')?.folder ?? '', page), 'utf8')),
+    );
+    expect(amounts).toEqual([]);
+  });
+});
+
+describe('what a camera wrote', () => {
+  it('is in the record’s own pictures', () => {
+    for (const file of PRIVATE_PHOTOS) {
+      const bytes = readFileSync(join(record.folder, file));
+      for (const field of ['artist', 'described', 'place']) {
+        expect(bytes.includes(`${CAMERA_WORD} ${field}`)).toBe(true);
+      }
+    }
+  });
+
+  it.each(['shop', 'owner', 'history'])(
+    'and the name it gave a picture are in no page and no picture of the %s',
+    (audience) => {
+      const { folder = '' } = built.get(audience) ?? {};
+      expect(
+        readdirSync(join(folder, 'photos')).filter((file) => file.endsWith('.webp')).length,
+      ).toBeGreaterThan(1);
+      expect(filesWith(audience, CAMERA_WORD)).toEqual([]);
+    },
+  );
+});
+
+describe('npm run build -- --for', () => {
+  it('knows three audiences', async () => {
+    const { code, err } = await npmRun('build', ['--for', 'neighbor'], record.folder);
+    expect([code, err.split('\n')[0]]).toEqual([
+      2,
+      'Unexpected `neighbor`, expected shop, owner or history.',
+    ]);
+  });
+});
