@@ -1,6 +1,9 @@
-// `npm run catalogue`: writes the fields and the problems into content/README.md. Exit 0, 1 when the guide lacks its marks.
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+// `npm run catalogue`: writes the fields and the problems into content/README.md, and what editors read into shared/.
+// Exit 0, 1 when the guide lacks its marks.
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { checks } from '../record/checks/index.ts';
+import { editorFiles } from '../views/editor-files.ts';
 import { fieldTables } from '../views/field-tables.ts';
 import { problemCatalogue, withBetween } from '../views/problem-catalogue.ts';
 
@@ -19,8 +22,16 @@ async function catalogue(): Promise<number> {
       'problems',
       problemCatalogue(said, checks),
     );
-    if (fresh !== guide) await writeFile(GUIDE, fresh);
-    console.log(`${GUIDE}: ${names.length} problems${fresh === guide ? ', nothing changed' : ' written'}.`);
+    const files = [{ file: GUIDE, text: fresh }, ...editorFiles()];
+    let written = 0;
+    for (const { file, text } of files) {
+      if (text === (await readFile(file, 'utf8').catch(() => undefined))) continue;
+      await mkdir(dirname(file), { recursive: true });
+      await writeFile(file, text);
+      written += 1;
+    }
+    const all = `${GUIDE} with ${names.length} problems, and ${files.length - 1} files for editors`;
+    console.log(`${all}: ${written === 0 ? 'nothing changed' : `${written} written`}.`);
     return 0;
   } catch (error) {
     console.error((error as Error).message);

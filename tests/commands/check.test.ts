@@ -120,7 +120,7 @@ describe('npm run check, wrongly used', () => {
   it.each([[['--jsn']], [['one', 'two']]])('says how it is used when asked %j', async (words) => {
     const { code, out, err } = await npmRun('check', words);
     expect(code).toBe(2);
-    expect(err).toContain('Use: npm run check -- [--json] [folder].');
+    expect(err).toContain('Use: npm run check -- [--json] [--watch] [folder].');
     expect(err).not.toContain('    at ');
     expect(out).toBe('');
   });
