@@ -7,7 +7,7 @@ import type { AstroIntegration } from 'astro';
 import { build } from 'esbuild';
 
 /** A script for each kind of page that has one, by its file in browser/. */
-const SCRIPTS = ['what-if', 'viewer'];
+const SCRIPTS = ['what-if', 'viewer', 'search'];
 
 /** Writes the scripts beside the pages of the built site, and serves them in dev as they are written. */
 export function browserScripts(): AstroIntegration {

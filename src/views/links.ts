@@ -34,6 +34,7 @@ export const page = {
   statement: (key: string) => `statement/${key}.html`,
   forecast: 'forecast.html',
   lines: (by: Grouping, key: string | undefined) => `lines/${by}/${lineKey(key)}.html`,
+  search: 'search.html',
   problems: 'problems.html',
 };
 

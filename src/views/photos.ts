@@ -46,7 +46,7 @@ export function shotsOf(entry: Entry, photos: Photos): Shot[] {
         ...web,
         ratio: web.width / web.height,
         caption: caption ?? '',
-        alt: alt || caption || `Photograph ${file.replace(/^.*\//, '')}, without words yet`,
+        alt: alt || caption || 'Photograph without words yet',
         day: entry.day,
         when: believed(web.taken, entry.day) ?? entry.day,
         entry: entry.id,

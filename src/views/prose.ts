@@ -15,6 +15,11 @@ export function proseHtml(tree: Root): string {
   return printer.stringify(printer.runSync(fitted(tree)) as HtmlRoot);
 }
 
+/** All words of a body as one text, for the search. */
+export function allWords(tree: Root): string {
+  return blockWords(fitted(tree));
+}
+
 /** The first sentence or two of a body, for lists of days. */
 export function firstWords(tree: Root, most = 180): string {
   const [first] = tree.children.filter(({ type }) => type === 'paragraph');
@@ -37,4 +42,16 @@ function fitted<N extends Root | RootContent>(node: N): N {
 function wordsOf(node: RootContent): string {
   if ('value' in node) return node.value;
   return 'children' in node ? node.children.map(wordsOf).join('') : '';
+}
+
+/** Blocks stand apart; words within one are joined as they are written. */
+function blockWords(node: Root | RootContent): string {
+  if (
+    !('children' in node) ||
+    node.type === 'paragraph' ||
+    node.type === 'heading' ||
+    node.type === 'tableCell'
+  )
+    return wordsOf(node as RootContent);
+  return node.children.map(blockWords).join(' ');
 }

@@ -124,16 +124,20 @@ describe('what a camera wrote', () => {
     }
   });
 
-  it.each(['shop', 'owner', 'history'])(
-    'and the name it gave a picture are in no page and no picture of the %s',
+  it.each(['owner', 'history'])(
+    'and the name it gave a picture are in no byte that the %s gets',
     (audience) => {
       const { folder = '' } = built.get(audience) ?? {};
-      expect(
-        readdirSync(join(folder, 'photos')).filter((file) => file.endsWith('.webp')).length,
-      ).toBeGreaterThan(1);
+      const pictures = readdirSync(join(folder, 'photos')).filter((file) => file.endsWith('.webp'));
+      expect(pictures.length).toBeGreaterThan(1);
       expect(filesWith(audience, CAMERA_WORD)).toEqual([]);
     },
   );
+
+  it('is of its pictures’ names alone in the shop, where one lacks its words', () => {
+    expect(filesWith('shop', `${CAMERA_WORD}-`)).toEqual(['photos.html', 'problems.html']);
+    expect(filesWith('shop', `${CAMERA_WORD} `)).toEqual([]);
+  });
 });
 
 describe('npm run build -- --for', () => {

@@ -69,7 +69,7 @@ export const ROOMS: readonly Room[] = [
   {
     room: 'views/live',
     rooms: ['figures', 'estimate'],
-    packages: ['chart.js'],
+    packages: ['chart.js', 'minisearch'],
     node: false,
     why: 'it is said again in the browser while a reader moves a figure, where there is no record',
   },
@@ -100,7 +100,7 @@ export const ROOMS: readonly Room[] = [
   {
     room: 'site/browser',
     rooms: ['figures', 'estimate', 'views/live'],
-    packages: ['chart.js'],
+    packages: ['chart.js', 'minisearch'],
     node: false,
     why: 'a browser script holds the sums it shows and nothing of the record',
   },

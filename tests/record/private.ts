@@ -164,6 +164,7 @@ paid:
   - { amount: 4321.09, how: ${own('transfer')} }
 photos:
   - { file: ${CAMERA_WORD}-2.jpg, part: cowl, caption: The same in green., alt: A green cowl., shows: after, pair: side }
+  - { file: ${CAMERA_WORD}-3.jpg, part: cowl }
 ---
 
 First coat.
@@ -171,7 +172,7 @@ First coat.
 };
 
 /** The pictures that it names. */
-export const PRIVATE_PHOTOS = ['2025-03-03', '2025-04-07'].map(
+export const PRIVATE_PHOTOS = ['2025-03-03', '2025-04-07', '2025-04-07'].map(
   (day, i) => `photos/${day}/${CAMERA_WORD}-${i + 1}.jpg`,
 );
 
