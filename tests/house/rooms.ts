@@ -84,8 +84,22 @@ export const ROOMS: readonly Room[] = [
   { room: 'photos', rooms: EDGE, packages: 'any', node: true, why: 'pictures are made before pages are' },
   { room: 'handover', rooms: EDGE, packages: 'any', node: true, why: 'a folder to hand over needs no site' },
   {
+    room: 'desk',
+    rooms: [...EDGE, 'desk/browser'],
+    packages: 'any',
+    node: true,
+    why: 'the desk writes the record and uses no page of the site',
+  },
+  {
+    room: 'desk/browser',
+    rooms: ['figures'],
+    packages: [],
+    node: false,
+    why: 'the page of the desk shows what the desk tells it and sums nothing',
+  },
+  {
     room: 'commands',
-    rooms: EDGE,
+    rooms: [...EDGE, 'desk'],
     packages: 'any',
     node: true,
     why: 'a command uses the built site, not its insides',

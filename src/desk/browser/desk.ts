@@ -1,0 +1,170 @@
+// The script of the desk’s page: what was told becomes a form, and the form is looked at while it is filled in.
+import { cardsOf, nextOnBill } from './card.ts';
+import { decisionOf } from './decision.ts';
+import { pickOnDrawing } from './drawing.ts';
+import { finishedOf } from './finished.ts';
+import { takeUp } from './later.ts';
+import { looking } from './looking.ts';
+import { button, freshId, made } from './made.ts';
+import { picturesOf } from './pictures.ts';
+import { formOf, type State } from './state.ts';
+import type { DeskList, Told } from './told.ts';
+
+/** Lists that have a section of their own; the others are chosen from one. */
+const OWN = new Set(['hours', 'bought', 'outside', 'measured', 'photos', 'finished']);
+
+function start(told: Told, place: HTMLElement): void {
+  let touched = () => {};
+  const state: State = { told, form: formOf(told), changed: () => touched(), wrong: new Map() };
+  const carried = takeUp(state);
+  const look = looking(state);
+  const finished = finishedOf(state);
+  const shape = (list: string): DeskList =>
+    told.shapes.find((one) => one.list === list) ?? { list, says: '', fields: {} };
+  const hours = cardsOf(state, shape('hours'), 'Hours');
+  const addHours = (part: string) => {
+    const work = told.offers.part?.find(({ value }) => value === part)?.work ?? '';
+    hours.add({ ...(part === '' ? {} : { part }), ...(work === '' ? {} : { work }) });
+  };
+  const [bought, outside] = [
+    cardsOf(state, shape('bought'), 'Bought'),
+    cardsOf(state, shape('outside'), 'Outside'),
+  ];
+  const measured = cardsOf(state, shape('measured'), 'Reading');
+  place.replaceChildren(
+    made(
+      'div',
+      { class: 'form' },
+      section(
+        'Hours',
+        person(state),
+        ...pickOnDrawing(told.offers.part ?? [], addHours),
+        partList(told, addHours),
+        hours.all,
+      ),
+      section(
+        'Bills',
+        bought.all,
+        button('Add a thing bought', () => bought.add(nextOnBill(state, 'bought'))),
+        ' ',
+        button('Add work done outside', () => outside.add(nextOnBill(state, 'outside'))),
+        outside.all,
+      ),
+      section(
+        'Measurements',
+        measured.all,
+        button('Add a reading', () => measured.add({ kind: 'level' })),
+      ),
+      section('Photographs', ...picturesOf(state, shape('photos'))),
+      section('Finished', finished.all),
+      section('A decision', ...decisionOf(state)),
+      section('The words', words(state)),
+      section('Anything else', ...others(state)),
+    ),
+    look.side,
+    look.bar,
+  );
+  const reading = document.querySelector<HTMLElement>('#reading');
+  if (reading) reading.hidden = true;
+  place.hidden = false;
+  touched = () => {
+    finished.draw();
+    window.onbeforeunload = () => '';
+    look.later();
+  };
+  if (carried) touched();
+  else look.later();
+}
+
+function section(name: string, ...inner: (Node | string)[]): HTMLElement {
+  const id = freshId();
+  return made('section', { 'aria-labelledby': id }, made('h2', { id }, name), ...inner);
+}
+
+function person({ told, form, changed }: State): Node {
+  const people = told.offers.person ?? [];
+  if (people.length < 2) return document.createTextNode('');
+  const id = freshId();
+  const control = made(
+    'select',
+    { id },
+    made('option', { value: '' }, 'said in each line'),
+    ...people.map(({ value, label }) => made('option', { value, selected: value === form.by }, label)),
+  );
+  control.addEventListener('input', () => {
+    form.by = control.value;
+    changed();
+  });
+  return made('div', { class: 'field' }, made('label', { for: id }, 'Who worked'), control);
+}
+
+function partList({ offers }: Told, add: (part: string) => void): HTMLElement {
+  const id = freshId();
+  const control = made(
+    'select',
+    { id },
+    made('option', { value: '' }, 'the car as a whole'),
+    ...(offers.part ?? []).map(({ value, label }, n) => made('option', { value, selected: n === 0 }, label)),
+  );
+  return made(
+    'div',
+    { class: 'field choose' },
+    made('label', { for: id }, 'Or a part from the list'),
+    control,
+    button('Add hours', () => add(control.value)),
+  );
+}
+
+function words({ form, changed }: State): HTMLElement {
+  const id = freshId();
+  const control = made('textarea', { id, rows: '6', spellcheck: 'true' });
+  control.value = form.words;
+  control.addEventListener('input', () => {
+    form.words = control.value;
+    changed();
+  });
+  return made(
+    'div',
+    { class: 'field full' },
+    made('label', { for: id }, 'What was found, what was done, and why'),
+    control,
+  );
+}
+
+/** Lists that are seldom needed: those in use stand there, any other can be begun. */
+function others(state: State): Node[] {
+  const shapes = state.told.shapes.filter(({ list }) => !OWN.has(list));
+  const all = shapes.map((shape) => ({
+    shape,
+    cards: cardsOf(state, shape, shape.list.replaceAll('-', ' ')),
+  }));
+  const id = freshId();
+  const control = made(
+    'select',
+    { id },
+    ...shapes.map(({ list, says }) => made('option', { value: list }, says.replace(/\.$/, ''))),
+  );
+  const add = () => {
+    const one = all.find(({ shape }) => shape.list === control.value);
+    one?.cards.add(one.shape.list === 'shop-only' ? '' : {});
+  };
+  return [
+    ...all.map(({ cards }) => cards.all),
+    made(
+      'div',
+      { class: 'field choose' },
+      made('label', { for: id }, 'More to write'),
+      control,
+      button('Add it', add),
+    ),
+  ];
+}
+
+const place = document.querySelector<HTMLElement>('#desk');
+const text = document.querySelector('#told')?.textContent;
+if (place && text) {
+  start(JSON.parse(text) as Told, place);
+  const said = sessionStorage.getItem('desk-said');
+  sessionStorage.removeItem('desk-said');
+  if (said !== null) place.before(made('p', { class: 'lead done', role: 'status' }, said));
+}

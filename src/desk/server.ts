@@ -1,0 +1,180 @@
+// The desk: one page, what it asks for, and the checks that stand before all of it.
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { isDay } from '../figures/days.ts';
+import { photoPath } from '../record/record.ts';
+import { bodyText, MOST, TooLarge } from './body.ts';
+import { isKnown, isSame, letIn, type Refusal, strange } from './entrance.ts';
+import { liesWithin } from './entry-of.ts';
+import { readForm } from './form.ts';
+import { looked } from './looked.ts';
+import type { RecordAt } from './lying.ts';
+import { deskPage, pairingPage } from './page.ts';
+import type { Pairing } from './pairing.ts';
+import { pictureIn, smallPicture } from './pictures.ts';
+import { planDrawing, servedFile } from './served.ts';
+import { toldOf } from './told.ts';
+import { written } from './written.ts';
+
+/** `pairing` is there where a phone may come in by a code. */
+export type Desk = { at: RecordAt; token: string; pairing?: Pairing };
+
+/** The server, not listening yet. It answers at the address that it comes to listen on, and at no other name. */
+export function deskServer(desk: Desk): Server {
+  const turns = oneByOne();
+  const server = createServer((request, response) => {
+    const where = server.address();
+    const [host, port] = typeof where === 'object' && where ? [where.address, where.port] : ['', 0];
+    answer(desk, turns, request, response, { host: `${host}:${port}`, cookie: `desk-${port}` }).catch(
+      (error) => {
+        if (error instanceof TooLarge) return tooLarge(request, response);
+        if (!response.headersSent)
+          refuse(response, { status: 500, says: 'The desk can’t do that; see the terminal.' });
+        if ((error as NodeJS.ErrnoException).code !== 'ECONNRESET') console.error(error);
+      },
+    );
+  });
+  return server;
+}
+
+type Turns = ReturnType<typeof oneByOne>;
+type Here = { host: string; cookie: string };
+
+async function answer(
+  desk: Desk,
+  turns: Turns,
+  request: IncomingMessage,
+  response: ServerResponse,
+  { host, cookie }: Here,
+): Promise<void> {
+  for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
+  const no = strange(request, host);
+  if (no) return refuse(response, no);
+  const url = new URL(request.url ?? '/', `http://${host}`);
+  const doing = `${request.method} ${url.pathname}`;
+  if (doing === 'GET /' && isSame(url.searchParams.get('token') ?? '', desk.token)) {
+    url.searchParams.delete('token');
+    return away(response, `/${url.search}`, letIn(cookie, desk.token));
+  }
+  if (!isKnown(request, cookie, desk.token)) return outside(desk, request, response, doing, cookie);
+  switch (doing) {
+    case 'GET /':
+      return turns(() => thePage(desk, response, url.searchParams.get('day')));
+    case 'GET /picture':
+      return turns(() => thePicture(desk, response, url.searchParams));
+    case 'POST /picture': {
+      const [day, name] = ['day', 'name'].map((key) => url.searchParams.get(key) ?? '');
+      if (!day || !name || !isDay(day)) return refuse(response, NO_SUCH);
+      const came = await turns(() => pictureIn(desk.at, request, day, name));
+      return told(response, 'refused' in came ? 422 : 200, came);
+    }
+    case 'POST /look':
+    case 'POST /write': {
+      const asked = readForm(await bodyText(request, MOST.form));
+      if (!asked) return refuse(response, { status: 400, says: 'That is no form of this desk.' });
+      if (doing === 'POST /look')
+        return told(response, 200, (await turns(() => looked(desk.at, asked.form))).told);
+      const done = await turns(() => written(desk.at, asked.form, asked.sign));
+      return told(response, 'said' in done ? 200 : done.looked?.conflict ? 409 : 422, done);
+    }
+  }
+  const file = request.method === 'GET' ? await servedFile(url.pathname) : undefined;
+  if (!file) return refuse(response, NO_SUCH);
+  response.setHeader('content-type', file.type).end(file.body);
+}
+
+/** Who isn’t let in yet sees the page that asks for the code, where there is one, and its style. */
+async function outside(
+  { pairing, token }: Desk,
+  request: IncomingMessage,
+  response: ServerResponse,
+  doing: string,
+  cookie: string,
+): Promise<void> {
+  if (!pairing)
+    return refuse(response, {
+      status: 403,
+      says: 'Open the desk by the whole address that the terminal shows.',
+    });
+  if (doing === 'POST /pair') {
+    const code = new URLSearchParams(await bodyText(request, MOST.code)).get('code') ?? '';
+    const so = pairing.try(code);
+    if (so === 'in') return away(response, '/', letIn(cookie, token));
+    return page(response, pairingPage(SO[so]), so === 'rest' ? 429 : 403);
+  }
+  if (doing === 'GET /') return page(response, pairingPage(''), 401);
+  const file = /^GET \/(style\/|favicon)/.test(doing)
+    ? await servedFile(doing.slice('GET '.length))
+    : undefined;
+  if (!file) return refuse(response, { status: 403, says: 'Pair with the desk first.' });
+  response.setHeader('content-type', file.type).end(file.body);
+}
+
+const SO = {
+  wrong: 'That isn’t the code that the terminal shows now.',
+  rest: 'Too many wrong codes. The terminal shows another; try it in a minute.',
+};
+
+async function thePage({ at }: Desk, response: ServerResponse, asked: string | null): Promise<void> {
+  const { lying, opened } = await at.now();
+  const told = await toldOf(at, asked || lying.today);
+  if (typeof told === 'string') return refuse(response, { status: 404, says: told });
+  const entries = (opened.record?.entries ?? []).map(({ id }) => id).reverse();
+  const car = opened.record?.car.name ?? 'The record';
+  return page(response, deskPage(told, { car, entries, today: lying.today, drawing: await planDrawing() }));
+}
+
+async function thePicture({ at }: Desk, response: ServerResponse, asked: URLSearchParams): Promise<void> {
+  const path = photoPath(asked.get('file') ?? '', asked.get('day') ?? '');
+  const { lying } = await at.now();
+  const there = lying.photos.includes(path) && (await liesWithin(at.root, path));
+  const picture = there ? await smallPicture(at.root, path) : undefined;
+  if (!picture) return refuse(response, NO_SUCH);
+  response.setHeader('content-type', 'image/webp').end(picture);
+}
+
+const NO_SUCH: Refusal = { status: 404, says: 'There is nothing of that name at the desk.' };
+const HEADERS = {
+  'cache-control': 'no-store',
+  'content-security-policy':
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'referrer-policy': 'same-origin',
+  'x-content-type-options': 'nosniff',
+};
+
+/** What reads or writes the record takes turns: two things asked at once can’t cross. */
+function oneByOne() {
+  let last: Promise<unknown> = Promise.resolve();
+  return <T>(work: () => Promise<T>): Promise<T> => {
+    const next = last.then(work, work);
+    last = next.catch(() => undefined);
+    return next;
+  };
+}
+
+function tooLarge(request: IncomingMessage, response: ServerResponse): void {
+  response.setHeader('connection', 'close');
+  refuse(response, {
+    status: 413,
+    says: `That is too large: a picture may have ${MOST.photo / 1e6} MB, a day’s form ${MOST.form / 1e6} MB.`,
+  });
+  // What still comes isn’t read; the answer gets its moment to leave first.
+  response.once('finish', () => setTimeout(() => request.destroy(), 200));
+}
+
+function refuse(response: ServerResponse, { status, says }: Refusal): void {
+  response.writeHead(status, { 'content-type': 'text/plain; charset=utf-8' }).end(`${says}\n`);
+}
+
+function told(response: ServerResponse, status: number, what: unknown): void {
+  response.writeHead(status, { 'content-type': 'application/json' }).end(JSON.stringify(what));
+}
+
+function page(response: ServerResponse, html: string, status = 200): void {
+  response.writeHead(status, { 'content-type': 'text/html; charset=utf-8' }).end(html);
+}
+
+function away(response: ServerResponse, to: string, cookie: string): void {
+  response.writeHead(303, { location: to, 'set-cookie': cookie }).end();
+}

@@ -1,0 +1,145 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser, Locator, Page } from 'playwright-core';
+import sharp from 'sharp';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { DAY, FILE, FLAGS, recordBefore, TEXT } from '../commands/a-day.ts';
+import { demoCopy, npmRun } from '../commands/run.ts';
+import { openBrowser, troubles } from './chromium.ts';
+import { serve } from './served.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser?.close());
+
+async function openDesk(folder: string, day: string): Promise<{ page: Page; found: string[] }> {
+  const address = await serve('desk', { RECORD: folder });
+  const page = await browser.newPage({ viewport: { width: 800, height: 1100 } });
+  const found = troubles(page, new URL(address).origin);
+  await page.goto(address);
+  await page.goto(new URL(`/?day=${day}`, address).href);
+  await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
+  return { page, found };
+}
+
+/** Fills in the fields of a card by their keys; what is chosen from a list is chosen by its name in the record. */
+async function fill(card: Locator, values: Record<string, string>): Promise<void> {
+  for (const [key, value] of Object.entries(values)) {
+    const field = card.locator(`[data-key="${key}"]`);
+    if ((await field.evaluate((element) => element.tagName)) === 'SELECT') await field.selectOption(value);
+    else await field.fill(value);
+  }
+}
+
+it('writes a full day at the desk: the file a person would have written, and that npm run log writes', async () => {
+  const folder = await demoCopy();
+  const { page, found } = await openDesk(folder, DAY);
+  const card = (name: string) => page.getByRole('group', { name });
+
+  await page.getByLabel('Who worked').selectOption('tobias');
+  await page.getByLabel('Or a part from the list').selectOption('carpets');
+  await page.getByRole('button', { name: 'Add hours' }).click();
+  const more = card('Hours 1').getByRole('button', { name: 'A quarter of an hour more' });
+  await fill(card('Hours 1'), { line: 'make' });
+  await fill(card('Hours 1'), { work: 'trim', note: 'last one bound, hole cut for the lever' });
+  for (let quarter = 0; quarter < 10; quarter++) await more.click();
+  // The top stands on the drawing; two parts lie there.
+  await page
+    .locator('.plan')
+    .getByRole('button', { name: /Top irons/i })
+    .click({ position: { x: 40, y: 40 } });
+  await page
+    .locator('.offered')
+    .getByRole('button', { name: /Top irons/i })
+    .click();
+  await fill(card('Hours 2'), { work: 'trim', time: '1.5' });
+
+  await page.getByRole('button', { name: 'Add a thing bought' }).click();
+  await fill(card('Bought 1'), {
+    what: 'Binding, 12 yd',
+    from: 'marrow-lane',
+    part: 'carpets',
+    price: '1.35',
+    count: '12',
+    freight: '4.50',
+    bill: '790',
+  });
+  await page.getByRole('button', { name: 'Add a reading' }).click();
+  await fill(card('Reading 1'), {
+    part: 'frame',
+    state: 'after',
+    at: 'L3',
+    reading: '0.2',
+    within: '0.5°',
+    over: '3 1/2"',
+    note: 'read cold',
+  });
+  // A mistake is told while it stands.
+  await card('Reading 1').getByText('Unexpected `0.2`').waitFor();
+  await fill(card('Reading 1'), { reading: '0.2°' });
+  await card('Reading 1').getByText('Unexpected').waitFor({ state: 'detached' });
+
+  const drop = page.getByLabel('Drop pictures here, or choose them');
+  await drop.setInputFiles(await Promise.all([picture('IMG_2001.jpg', 40), picture('IMG_2002.jpg', 200)]));
+  await page.getByText('2 pictures brought in.').waitFor();
+  await fill(card('Picture 1'), {
+    caption: 'The last one, bound all round: no seam shows.',
+    alt: 'A dark carpet on a bench.',
+    part: 'carpets',
+  });
+  await fill(card('Picture 2'), {
+    caption: 'Fitted.',
+    alt: 'A floor, covered.',
+    part: 'carpets',
+    shows: 'after',
+  });
+  const shown = () =>
+    page
+      .locator('.thumb img')
+      .evaluateAll((images) => images.map((image) => (image as HTMLImageElement).naturalWidth));
+  // Small pictures are 480 pixels wide at most.
+  await expect.poll(shown, { timeout: 30_000 }).toEqual([480, 480]);
+  await page.getByRole('checkbox', { name: /\(carpets\/make\)/ }).check();
+  await page
+    .getByLabel('What was found, what was done, and why')
+    .fill('The carpets lie flat without a nail.');
+  await page.getByText('Nothing is wrong.').waitFor();
+  // 2 h 30 m and 1 h 30 m; the sentences are those of the log and of the forecast.
+  await page
+    .locator('.sums')
+    .getByText(/^The day: 4 h 00 m, \$[\d,.]+ charged\.$/)
+    .waitFor();
+  await page
+    .locator('.sums')
+    .getByText(/^Added 4 h 00 m and \$/)
+    .waitFor();
+  await page
+    .locator('.sums')
+    .getByText(/is spent; the finish is likely at/)
+    .waitFor();
+
+  await page.getByRole('button', { name: 'See what will be written' }).click();
+  const difference = page.getByRole('dialog').getByRole('region', { name: FILE });
+  await difference.waitFor();
+  const lines = TEXT.split('\n').slice(0, -1);
+  expect(await difference.locator('ins').allTextContents()).toEqual(lines.map((line) => `+ ${line}\n`));
+  await expect(readFile(join(folder, FILE))).rejects.toThrow();
+  await page.getByRole('button', { name: 'Write it' }).click();
+  await page.getByText(`Written: ${FILE}, which is new.`).waitFor();
+  expect(await readFile(join(folder, FILE), 'utf8')).toBe(TEXT);
+
+  const other = await recordBefore();
+  expect((await npmRun('log', FLAGS, other)).code).toBe(0);
+  expect(await readFile(join(other, FILE), 'utf8')).toBe(TEXT);
+  expect(found).toEqual([]);
+}, 240_000);
+
+async function picture(name: string, light: number) {
+  const background = { r: light, g: light, b: 90 };
+  const buffer = await sharp({ create: { width: 640, height: 480, channels: 3, background } })
+    .jpeg()
+    .toBuffer();
+  return { name, mimeType: 'image/jpeg', buffer };
+}
