@@ -1,5 +1,5 @@
 // Puts a text in place of one that was read before: whole or not at all, and never over what somebody else wrote since.
-import { chmod, mkdir, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
+import { chmod, link, mkdir, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** What became of a text: written, or left since the file isn’t what it was. */
@@ -17,6 +17,8 @@ export async function replaceText(path: string, before: string | undefined, text
   const target = await realpath(path).catch(() => path);
   const beside = join(dirname(target), `.${basename(target)}.writing`);
   const file = await turn(beside);
+  // Once it was put in place, the name beside may be another writer’s already.
+  let own = true;
   try {
     try {
       await file.writeFile(text);
@@ -24,21 +26,34 @@ export async function replaceText(path: string, before: string | undefined, text
     } finally {
       await file.close();
     }
-    const there = await readFile(target, 'utf8').catch((error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return undefined;
-      throw error;
-    });
-    if (there !== before) {
-      await rm(beside, { force: true });
-      return 'changed';
-    }
+    if ((await textOf(target)) !== before) return 'changed';
+    if (before === undefined && (await linked(beside, target))) return 'written';
+    if (before === undefined && (await textOf(target)) !== undefined) return 'changed';
     if (before !== undefined) await chmod(beside, (await stat(target)).mode);
     await rename(beside, target);
+    own = false;
     return 'written';
+  } finally {
+    if (own) await rm(beside, { force: true });
+  }
+}
+
+/** The text of a file, or nothing when there is none. */
+async function textOf(path: string): Promise<string | undefined> {
+  try {
+    return await readFile(path, 'utf8');
   } catch (error) {
-    await rm(beside, { force: true });
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
     throw error;
   }
+}
+
+/** A link is never made over another file, as a rename would be. False where one is there, and on disks without links. */
+async function linked(beside: string, target: string): Promise<boolean> {
+  return link(beside, target).then(
+    () => true,
+    () => false,
+  );
 }
 
 /** Opens the file beside when no other writer holds it; one that was left by a killed writer is taken away. */

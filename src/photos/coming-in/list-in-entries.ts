@@ -1,7 +1,7 @@
 // Lists pictures in their days' entries, making an entry where there is none.
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { writeText } from '../../disk/write-text.ts';
+import { replaceText } from '../../disk/replace-text.ts';
 import type { Day } from '../../figures/days.ts';
 import type { CarRecord } from '../../record/record.ts';
 import { entryFileOf } from '../../record/writing/entry-file.ts';
@@ -27,8 +27,10 @@ export async function listInEntries(
     const before = isNew ? undefined : await readFile(path, 'utf8');
     const text = before === undefined ? entryWith(names) : withPhotos(before, names);
     // A file that is there and isn't known to the record can't be read, and isn't written over.
-    const byHand = text === undefined || (isNew && (await isThere(path)));
-    if (!byHand && text !== before && !dryRun) await writeText(path, text);
+    let byHand = text === undefined || (isNew && (await isThere(path)));
+    if (text !== undefined && !byHand && text !== before && !dryRun) {
+      byHand = (await replaceText(path, before, text)) === 'changed';
+    }
     listed.push({ day, photos: names, entry: file, how: byHand ? 'by-hand' : isNew ? 'made' : 'added' });
   }
   return listed;
