@@ -47,8 +47,15 @@ function editsFor(
   const had = fieldText(values.by);
   if (had !== '' && by !== had) edits.push(by === '' ? { remove: ['by'] } : { set: ['by'], value: by });
   for (const [list, lines] of Object.entries(lists)) edits.push(...listEdits(values, list, lines));
-  if (before !== '' && words.trim() !== body.trim()) edits.push({ words });
-  return edits;
+  return before === '' ? edits : [...edits, ...wordEdits(body, words)];
+}
+
+/** A paragraph behind the others leaves them as they are; the browser has its own line ends. */
+function wordEdits(body: string, said: string): Edit[] {
+  const [old, now] = [body, said].map((text) => text.replaceAll(/\r\n?/g, '\n').trim()) as [string, string];
+  if (now === old) return [];
+  const more = old !== '' && now.startsWith(old) ? now.slice(old.length) : '';
+  return [/^\s*\n\s*\n/.test(more) ? { append: more.trim() } : { words: now }];
 }
 
 /** Changes first, then what is taken out, from the end: so every place is still what it was. */

@@ -62,7 +62,14 @@ export async function openDesk(folder: string, pairing?: Pairing) {
 async function send(asking: ReturnType<typeof request>, body: AsyncIterable<Uint8Array>): Promise<void> {
   for await (const chunk of body) {
     if (asking.destroyed) return;
-    if (!asking.write(chunk)) await new Promise((more) => asking.once('drain', more).once('close', more));
+    if (!asking.write(chunk))
+      await new Promise<void>((more) => {
+        const go = () => {
+          asking.off('drain', go).off('close', go);
+          more();
+        };
+        asking.on('drain', go).on('close', go);
+      });
   }
   asking.end();
 }
