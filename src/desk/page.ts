@@ -20,9 +20,8 @@ export function deskPage(told: Told, { car, entries, today, drawing }: Around): 
           `<li><a href="/?day=${entry}"${entry === told.entry ? ' aria-current="page"' : ''}>${entry}</a></li>`,
       )
       .join('')}</ul></details>
-<noscript><p class="lead">Writing here needs script. Without it this page can be read; a day can be written by hand or with npm run log.</p></noscript>
 </div></div>
-<div id="reading">${reading(told)}</div>
+<div id="reading"><p class="small">Writing here needs script. Without it this page can be read; a day can be written by hand or with npm run log.</p>${reading(told)}</div>
 <div id="desk" hidden></div>
 <template id="plan"><svg class="dwg" viewBox="60 30 1720 740" role="group" aria-label="The car from above: choose a part">${drawing}</svg></template>
 <script type="application/json" id="told">${dataText(told)}</script>`,

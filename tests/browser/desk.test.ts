@@ -1,5 +1,6 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -16,7 +17,8 @@ afterAll(() => browser?.close());
 
 async function openDesk(folder: string, day: string): Promise<{ page: Page; found: string[] }> {
   const address = await serve('desk', { RECORD: folder });
-  const page = await browser.newPage({ viewport: { width: 800, height: 1100 } });
+  const context = await browser.newContext({ viewport: { width: 800, height: 1100 } });
+  const page = await context.newPage();
   const found = troubles(page, new URL(address).origin);
   await page.goto(address);
   await page.goto(new URL(`/?day=${day}`, address).href);
@@ -135,6 +137,68 @@ it('writes a full day at the desk: the file a person would have written, and tha
   expect(await readFile(join(other, FILE), 'utf8')).toBe(TEXT);
   expect(found).toEqual([]);
 }, 240_000);
+
+it('can be used by keyboard, with a screen reader and on a phone', async () => {
+  const { page, found } = await openDesk(await demoCopy(), '2025-11-21');
+  await page.getByRole('button', { name: 'Add a reading' }).press('Enter');
+  await page.getByRole('button', { name: 'Cowl', exact: true }).press('Enter');
+  // The new line has the focus, and the part that was chosen.
+  await page.getByRole('group', { name: 'Hours 3' }).locator(':focus').waitFor();
+  expect(await page.getByRole('group', { name: 'Hours 3' }).locator('[data-key=part]').inputValue()).toBe(
+    'cowl',
+  );
+  await page.getByText('aren’t right yet').waitFor();
+  for (const width of [360, 800, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    // At the end of the page the bar lies in its own place, over nothing.
+    await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+      .analyze();
+    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${width} ${id} ${html}`))).toEqual(
+      [],
+    );
+  }
+  expect(found).toEqual([]);
+}, 120_000);
+
+it('shows both when somebody else changed the file, and carries on what was new', async () => {
+  const folder = await demoCopy();
+  const path = join(folder, 'log/2025-11/2025-11-21.md');
+  const { page } = await openDesk(folder, '2025-11-21');
+  const text = await readFile(path, 'utf8');
+  const box = page.getByLabel('What was found, what was done, and why');
+  await box.fill(`${await box.inputValue()}\n\nMine.`);
+  await writeFile(path, `${text.trimEnd()}\n\nTheirs.\n`);
+  await page.getByRole('button', { name: 'See what will be written' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByText('Somebody else changed the file').waitFor();
+  expect(
+    await dialog.getByRole('region', { name: 'What was done to it' }).locator('ins').allTextContents(),
+  ).toContain('+ Theirs.\n');
+  expect(
+    await dialog
+      .getByRole('region', { name: 'What you would have written' })
+      .locator('ins')
+      .allTextContents(),
+  ).toContain('+ Mine.\n');
+  await dialog.getByRole('button', { name: /carry mine on/ }).click();
+  await page.getByText('Nothing is wrong.').waitFor();
+  await page.getByRole('button', { name: 'See what will be written' }).click();
+  await page.getByRole('button', { name: 'Write it' }).click();
+  await page.getByText('Written: log/2025-11/2025-11-21.md.').waitFor();
+  expect(await readFile(path, 'utf8')).toBe(`${text.trimEnd()}\n\nTheirs.\n\nMine.\n`);
+}, 120_000);
+
+it('is read without script', async () => {
+  const address = await serve('desk', { RECORD: await demoCopy() });
+  const page = await browser.newPage({ javaScriptEnabled: false });
+  await page.goto(address);
+  await page.goto(new URL('/?day=2025-11-21', address).href);
+  await page.getByText('sheet to the 20th, what is left').waitFor();
+  await page.getByText('Writing here needs script.').waitFor();
+}, 120_000);
 
 async function picture(name: string, light: number) {
   const background = { r: light, g: light, b: 90 };

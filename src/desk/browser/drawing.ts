@@ -12,6 +12,8 @@ export function pickOnDrawing(parts: readonly Offer[], take: (part: string) => v
     const there = parts.filter(({ at }) => at === place.dataset.at);
     if (there.length === 0) continue;
     const name = there.map(({ label }) => label).join(', ');
+    // The name that a pointer shows is the one that is read aloud.
+    place.querySelector('title')?.replaceChildren(name);
     for (const [key, value] of Object.entries({ role: 'button', tabindex: '0', 'aria-label': name }))
       place.setAttribute(key, value);
     const press = () => {
