@@ -49,8 +49,28 @@ async function walk(root: string, folder: string, found: Folder): Promise<void> 
         continue;
       }
       const about = await stat(path);
-      if (about.isDirectory()) await walk(root, path, found);
-      else if (isPicture(name)) {
+      if (about.isDirectory() && (await realpath(path)) !== path) {
+        found.problems.push(
+          problem(
+            file,
+            `\`${file}\` is a link to a folder that is read already, so it isn’t read again.`,
+            'Take the link out.',
+          ),
+        );
+        continue;
+      }
+      if (about.isDirectory() && name.endsWith('.md')) {
+        found.problems.push(
+          problem(
+            file,
+            `\`${file}\` is a folder, and a text should be here.`,
+            'Give the folder another name.',
+          ),
+        );
+      } else if (about.isDirectory()) await walk(root, path, found);
+      else if (!about.isFile()) {
+        found.problems.push(problem(file, `\`${file}\` is no file that holds text.`, 'Take it out.'));
+      } else if (isPicture(name)) {
         if (file.startsWith('photos/')) found.photos.push(file);
       } else if (name.endsWith('.md') && file !== 'README.md') await readText(path, file, about.size, found);
     } catch (error) {

@@ -25,7 +25,7 @@ export type Split = {
 
 /** Splits and parses one file. Every mistake comes back as a problem; what could be read is kept. */
 export function splitFrontMatter(file: string, original: string): Split {
-  const text = original.replace(/^\uFEFF/, '').replaceAll('\r\n', '\n');
+  const text = original.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const problems: Problem[] = [];
   const start: Place = { file, line: 1, column: 1 };
   const fail = (rule: string, place: Place, reason: string, mend: string) =>
@@ -55,6 +55,8 @@ export function splitFrontMatter(file: string, original: string): Split {
   }
   const placeOf = (offset: number): Place => {
     const at = counter.linePos(offset);
+    // Without any front matter the counter knows no line.
+    if (at.line < 1) return start;
     return { file, line: at.line, column: at.line === 1 ? at.col + 3 : at.col };
   };
   if (doc) {
