@@ -1,6 +1,7 @@
 // The files that the page is made of: styles, type, the drawing, and its script in one classic piece.
 import { readFile } from 'node:fs/promises';
 import { extname } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -40,7 +41,7 @@ export async function planDrawing(): Promise<string> {
 let script: Promise<string> | undefined;
 function compiled(): Promise<string> {
   script ??= build({
-    entryPoints: [new URL('browser/desk.ts', import.meta.url).pathname],
+    entryPoints: [fileURLToPath(new URL('browser/desk.ts', import.meta.url))],
     bundle: true,
     write: false,
     minify: true,

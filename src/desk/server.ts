@@ -2,6 +2,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { isDay } from '../figures/days.ts';
 import { photoPath } from '../record/record.ts';
+import { away, page, refuse, told, tooLarge } from './answers.ts';
 import { bodyText, MOST, TooLarge } from './body.ts';
 import { isKnown, isSame, letIn, type Refusal, strange } from './entrance.ts';
 import { liesWithin } from './entry-of.ts';
@@ -151,30 +152,4 @@ function oneByOne() {
     last = next.catch(() => undefined);
     return next;
   };
-}
-
-function tooLarge(request: IncomingMessage, response: ServerResponse): void {
-  response.setHeader('connection', 'close');
-  refuse(response, {
-    status: 413,
-    says: `That is too large: a picture may have ${MOST.photo / 1e6} MB, a day’s form ${MOST.form / 1e6} MB.`,
-  });
-  // What still comes isn’t read; the answer gets its moment to leave first.
-  response.once('finish', () => setTimeout(() => request.destroy(), 200));
-}
-
-function refuse(response: ServerResponse, { status, says }: Refusal): void {
-  response.writeHead(status, { 'content-type': 'text/plain; charset=utf-8' }).end(`${says}\n`);
-}
-
-function told(response: ServerResponse, status: number, what: unknown): void {
-  response.writeHead(status, { 'content-type': 'application/json' }).end(JSON.stringify(what));
-}
-
-function page(response: ServerResponse, html: string, status = 200): void {
-  response.writeHead(status, { 'content-type': 'text/html; charset=utf-8' }).end(html);
-}
-
-function away(response: ServerResponse, to: string, cookie: string): void {
-  response.writeHead(303, { location: to, 'set-cookie': cookie }).end();
 }

@@ -1,8 +1,10 @@
 // Asks the desk what the form would come to, shows it, and writes what was shown.
+import { differenceOf } from './difference.ts';
 import { keepForLater } from './later.ts';
 import { button, made } from './made.ts';
+import { send } from './send.ts';
 import { linesOf, type State } from './state.ts';
-import type { Conflict, Difference, Looked } from './told.ts';
+import type { Conflict, Looked } from './told.ts';
 
 /** How long the page waits for the next key before it asks, in milliseconds. */
 const PAUSE = 500;
@@ -134,30 +136,4 @@ function both(state: State, { file, theirs, mine }: Conflict): Node[] {
     }),
     ' ',
   ].map((one) => (typeof one === 'string' ? document.createTextNode(one) : one));
-}
-
-/** A difference, each line with its sign, so that it is told without color too. */
-function differenceOf(lines: Difference, name: string): HTMLElement {
-  const sign = { same: ' ', added: '+', gone: '−' };
-  const tag = { same: 'span', added: 'ins', gone: 'del' } as const;
-  return made(
-    'pre',
-    { class: 'difference', tabindex: '0', role: 'region', 'aria-label': name },
-    ...lines.map(({ how, text }) => made(tag[how], {}, `${sign[how]} ${text}\n`)),
-  );
-}
-
-type Answer = { looked: Looked; says: string } | { said: string } | { says: string };
-
-async function send(path: string, what: unknown): Promise<Answer> {
-  try {
-    const answer = await fetch(path, { method: 'POST', body: JSON.stringify(what) });
-    if (!/json/.test(answer.headers.get('content-type') ?? '')) return { says: (await answer.text()).trim() };
-    const told = await answer.json();
-    if (path === '/look') return { looked: told, says: '' };
-    if (told.said) return { said: told.said };
-    return told.looked ? { looked: told.looked, says: told.refused } : { says: told.refused };
-  } catch {
-    return { says: 'The desk can’t be reached. What you filled in is still here; see that it runs.' };
-  }
 }
