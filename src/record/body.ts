@@ -12,8 +12,24 @@ const reader = unified().use(remarkParse).use(remarkGfm).freeze();
 
 /** Parses a body. `line` is the line of the file in which it begins. */
 export function readBody(file: string, markdown: string, line: number): { body: Body; problems: Problem[] } {
-  const tree = reader.parse(markdown);
-  return { body: { markdown, line, tree }, problems: rawHtml(tree, file, line) };
+  try {
+    const tree = reader.parse(markdown);
+    return { body: { markdown, line, tree }, problems: rawHtml(tree, file, line) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return {
+      body: { markdown, line, tree: { type: 'root', children: [] } },
+      problems: [
+        {
+          rule: 'front-matter',
+          severity: 'error',
+          place: { file, line, column: 1 },
+          reason: 'The words are nested too deep to be read.',
+          mend: 'Take out the signs that repeat at the start of a line, such as `>`.',
+        },
+      ],
+    };
+  }
 }
 
 function rawHtml(node: Root | RootContent, file: string, line: number): Problem[] {

@@ -60,7 +60,7 @@ export function splitFrontMatter(file: string, original: string): Split {
     return { file, line: at.line, column: at.line === 1 ? at.col + 3 : at.col };
   };
   if (doc) {
-    for (const error of [...doc.errors, ...doc.warnings]) {
+    for (const error of [...doc.errors, ...doc.warnings].slice(0, MOST_TOLD)) {
       problems.push(yamlProblem(error, placeOf(error.pos[0])));
     }
   }
@@ -93,6 +93,9 @@ export function splitFrontMatter(file: string, original: string): Split {
     broken: broken || nodes.aliased || (top !== null && !isMap(top)),
   };
 }
+
+/** Of one file’s mistakes in YAML the first are told: after these the rest follows from them. */
+const MOST_TOLD = 20;
 
 class Refusal extends Error {}
 const refuse = (language: string) => () => {

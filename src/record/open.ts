@@ -108,7 +108,7 @@ export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entr
 function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Problem[]) {
   const split = splitFrontMatter(file, text);
   const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
-  problems.push(...split.problems, ...inBody);
+  for (const problem of [...split.problems, ...inBody]) problems.push(problem);
   if (split.broken) return undefined;
   const doubt: PropertyKey[][] = split.problems.length > 0 ? [[]] : [];
   const read = schema.safeParse(split.values);

@@ -1,0 +1,35 @@
+// What is asked of every problem, whatever was read: a place that is there, and whole sentences.
+import type { Problem } from '../../src/record/place.ts';
+
+/** Texts by file; a file without a text is there and can't be read, or is a picture. */
+export type Texts = ReadonlyMap<string, string | undefined>;
+
+/** What is wrong with problems, a line each; none is as it should be. */
+export function unsound(problems: readonly Problem[], texts: Texts): string[] {
+  return problems.flatMap((problem) => {
+    const said = [problem.reason, ...(problem.mend === undefined ? [] : [problem.mend])];
+    const wrong = [
+      ...[problem.place, ...(problem.related ?? [])].flatMap((place) =>
+        misplaced(place, problem.rule, texts),
+      ),
+      ...said.filter((words) => !isSentence(words)).map((words) => `no sentence: ${JSON.stringify(words)}`),
+    ];
+    return wrong.map((why) => `${problem.rule}: ${why}`);
+  });
+}
+
+function misplaced({ file, line, column }: Problem['place'], rule: string, texts: Texts): string[] {
+  // A file that is missing is named all the same.
+  if (!texts.has(file) && rule !== 'file-missing') return [`no file ${file}`];
+  const lines = (texts.get(file) ?? '').split(/\r\n?|\n/).length;
+  return [
+    ...(Number.isInteger(line) && line >= 1 && line <= lines ? [] : [`line ${line} of ${lines} in ${file}`]),
+    ...(Number.isInteger(column) && column >= 1 ? [] : [`column ${column} in ${file}`]),
+  ];
+}
+
+/** Begins with a capital, a sign or a quoted name, ends with a stop; one line, and nothing of a stack. */
+function isSentence(words: string): boolean {
+  const stack = /\n|\bat .+\.(?:ts|js):\d+|\b(?:undefined|NaN|\[object Object\])\b/;
+  return /^[\p{Lu}\p{Sc}\d`“−-].*[.?…]$/u.test(words) && !stack.test(words.replace(/`[^`]*`/g, '``'));
+}
