@@ -6,6 +6,8 @@ import { readFolder } from '../../src/disk/folder.ts';
 import { emptyFolder } from '../commands/run.ts';
 import { openSmall, SMALL } from '../record/small.ts';
 
+const MAKE_PIPE = 'mkfifo';
+
 async function small(): Promise<string> {
   const folder = await emptyFolder();
   for (const [name, text] of Object.entries(SMALL)) {
@@ -26,7 +28,7 @@ it('follows no link that leads round in a circle', async () => {
 it('tells a folder where a text should be, and doesn’t wait for what is no file', async () => {
   const folder = await small();
   await mkdir(join(folder, 'log/2025-03-04.md'));
-  if (process.platform !== 'win32') execFileSync('mkfifo', [join(folder, 'log/2025-03-05.md')]);
+  if (process.platform !== 'win32') execFileSync(MAKE_PIPE, [join(folder, 'log/2025-03-05.md')]);
   const { problems } = await readFolder(folder);
   const told = problems.map(({ place, reason }) => `${place.file}: ${reason}`);
   expect(told[0]).toBe('log/2025-03-04.md: `log/2025-03-04.md` is a folder, and a text should be here.');
