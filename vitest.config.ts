@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     globals: false,
     // Long enough for a machine that has other things to do: a limit here is for what hangs, not for what is slow.
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
     allowOnly: false,
