@@ -217,7 +217,7 @@ describe('the script', () => {
     const having = (what: RegExp) => texts.filter(([, text]) => what.test(text)).map(([page]) => page);
     expect(having(/script\/what-if\.js/)).toEqual(choices.sort());
     expect(choices).toContain(CHOICE);
-    const pictured = having(/script\/viewer\.js/);
-    expect(having(/<script|script-src/).filter((page) => !pictured.includes(page))).toEqual(choices);
+    const others = having(/script\/(?:viewer|search)\.js/);
+    expect(having(/<script|script-src/).filter((page) => !others.includes(page))).toEqual(choices);
   });
 });
