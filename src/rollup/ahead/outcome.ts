@@ -2,8 +2,9 @@
 import { planOf } from '../../estimate/uncertain/choice/choice.ts';
 import { drawOptions } from '../../estimate/uncertain/choice/draws.ts';
 import { chanceAtMost, quantileOf, sortedDraws } from '../../estimate/uncertain/summary.ts';
-import { type CarRecord, type Choice, lineName } from '../../record/record.ts';
+import type { CarRecord, Choice } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
+import { settledBy } from './choices-left.ts';
 import { comparedChoice } from './compared.ts';
 
 /** One figure as foreseen and as it came. `below` is the share of the draws at most what it took. */
@@ -82,9 +83,7 @@ function held(expected: number, draws: Float64Array, took: number): Held {
 
 /** The planned lines that say when a choice has ended. */
 function linesOf(choice: Choice, { lines }: Rollup): string[] {
-  if (choice.settles) return choice.settles.map((name) => lineName(name, onlyPart(choice)));
+  if (choice.settles) return settledBy(choice);
   const logged = lines.flatMap((line) => (line.choice === choice.id && line.line ? [line.line] : []));
   return [...new Set(logged)];
 }
-
-const onlyPart = ({ part }: Choice) => (part.length === 1 ? part[0] : undefined);
