@@ -68,6 +68,11 @@ export function lineName(written: string, part: string | undefined): string {
   return written.includes('/') || part === undefined ? written : `${part}/${written}`;
 }
 
+/** Full names of the planned lines that a choice settles; a choice of one part may leave the part to be understood. */
+export function settledBy({ settles = [], part }: Choice): string[] {
+  return settles.map((line) => lineName(line, part.length === 1 ? part[0] : undefined));
+}
+
 /** The person of a line of hours: its own, the day's, or the only one the shop has. */
 export function personOf(line: { by?: string | undefined }, entry: Entry, shop: Shop): string | undefined {
   return line.by ?? entry.by ?? (shop.people.length === 1 ? shop.people[0]?.id : undefined);

@@ -2,7 +2,7 @@
 import type { Day } from '../figures/days.ts';
 import type { Minor } from '../figures/money.ts';
 import { plannedLines } from '../record/checks/planned-lines.ts';
-import { type CarRecord, type Entry, type HoursLine, lineName } from '../record/record.ts';
+import { type CarRecord, type Entry, type HoursLine, lineName, settledBy } from '../record/record.ts';
 import { type Drawn, groupsOf, sourceOf } from './drawn.ts';
 
 /** The planned line or choice whose price hours are within, and a line for each price that has been earned. */
@@ -72,7 +72,8 @@ function pricesOfLines(record: CarRecord): Price[] {
 }
 
 function pricesOfChoices({ choices }: CarRecord): Price[] {
-  return choices.flatMap(({ id, decided, options, part, settles = [] }) => {
+  return choices.flatMap((choice) => {
+    const { id, decided, options, part } = choice;
     const taken = options.find(({ option }) => option === decided?.option);
     const amount = taken?.['fixed-price'];
     if (!decided || !taken || amount === undefined) return [];
@@ -85,7 +86,7 @@ function pricesOfChoices({ choices }: CarRecord): Price[] {
         part: only,
         work: works.length === 1 ? works[0] : undefined,
         choice: id,
-        until: settles.map((line) => lineName(line, only)),
+        until: settledBy(choice),
         since: decided.on,
       },
     ];

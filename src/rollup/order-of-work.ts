@@ -1,6 +1,6 @@
 // The order of work: what can be done now, what waits and for what, and the longest way through what is left.
 import { plannedLines } from '../record/checks/planned-lines.ts';
-import { type CarRecord, type Choice, lineName, type PlannedLine } from '../record/record.ts';
+import { type CarRecord, type Choice, lineName, type PlannedLine, settledBy } from '../record/record.ts';
 import type { Rollup } from './cost-lines.ts';
 import { longestWay, type Way } from './longest-way.ts';
 
@@ -86,10 +86,10 @@ function minutesLeft({ hours }: PlannedLine, so: Rollup['planned'][string] | und
 /** Open choices by the lines that they settle, or by their parts where they name no line. */
 function openWords({ choices }: CarRecord): Map<string, string[]> {
   const found = new Map<string, string[]>();
-  for (const { id, decided, withdrawn, settles, part } of choices) {
+  for (const choice of choices) {
+    const { id, decided, withdrawn, settles, part } = choice;
     if (decided || withdrawn) continue;
-    const only = part.length === 1 ? part[0] : undefined;
-    for (const name of settles?.map((line) => lineName(line, only)) ?? part) {
+    for (const name of settles ? settledBy(choice) : part) {
       found.set(name, [...(found.get(name) ?? []), id]);
     }
   }

@@ -8,7 +8,7 @@ import { troublesIn } from '../../estimate/uncertain/choice/troubles.ts';
 import type { Both, DrawnItem } from '../../estimate/uncertain/finish.ts';
 import { drawerFor, type Sampling } from '../../estimate/uncertain/sample.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
-import { type CarRecord, type Choice, lineName } from '../../record/record.ts';
+import { type CarRecord, type Choice, settledBy } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
 import { choiceAhead, type OwnPrices } from './choice-sums.ts';
 import { lastDay } from './compared.ts';
@@ -47,11 +47,6 @@ export function choicesLeft(record: CarRecord, rollup: Rollup): ChoicesLeft {
     found.counted.push({ choice, lines, ...(choice.decided && { chosen: choice.decided.option }) });
   }
   return found;
-}
-
-/** Full names of the planned lines that a choice settles. */
-export function settledBy({ settles = [], part }: Choice): string[] {
-  return settles.map((line) => lineName(line, part.length === 1 ? part[0] : undefined));
 }
 
 function begunSince(names: readonly string[], day: string, { planned }: Rollup): boolean {

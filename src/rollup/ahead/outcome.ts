@@ -2,9 +2,8 @@
 import { planOf } from '../../estimate/uncertain/choice/choice.ts';
 import { drawOptions } from '../../estimate/uncertain/choice/draws.ts';
 import { chanceAtMost, quantileOf, sortedDraws } from '../../estimate/uncertain/summary.ts';
-import type { CarRecord, Choice } from '../../record/record.ts';
+import { type CarRecord, type Choice, settledBy } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
-import { settledBy } from './choices-left.ts';
 import { comparedChoice } from './compared.ts';
 
 /** One figure as foreseen and as it came. `below` is the share of the draws at most what it took. */
