@@ -8,7 +8,13 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Built, buildDemo, oneOfEachKind } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
-import { wouldBreak, wouldBreakInScript, wouldBreakInStyle } from './would-break.ts';
+import {
+  filesNamed,
+  filesNamedInStyle,
+  wouldBreak,
+  wouldBreakInScript,
+  wouldBreakInStyle,
+} from './would-break.ts';
 
 const AUDIENCES = ['shop', 'owner', 'history'];
 const built = new Map<string, Built>();
@@ -22,6 +28,9 @@ afterAll(async () => {
   await browser?.close();
   for (const site of built.values()) await site.remove();
 });
+
+/** The licenses of the fonts go where the fonts go; one sheet is for statements, which the history hasn’t. */
+const KNOWN = ['style/fonts/OFL-Besley.txt', 'style/fonts/OFL-SourceSans3.txt', 'style/statement.css'];
 
 const of = (audience: string): Built => {
   const site = built.get(audience);
@@ -48,6 +57,20 @@ describe.each(AUDIENCES)('the build for the %s', (audience) => {
     }
     await reader.close();
     expect(found).toEqual([]);
+  }, 60_000);
+
+  it('holds nothing that no page leads to', async () => {
+    const site = of(audience);
+    const text = (file: string) => readFileSync(join(site.folder, file), 'utf8');
+    const files = filesOf(site);
+    const reader = await browser.newPage();
+    const named = new Set(['index.html', ...KNOWN]);
+    for (const file of site.pages)
+      for (const to of await filesNamed(reader, file, text(file))) named.add(to);
+    await reader.close();
+    for (const file of files.filter((each) => each.endsWith('.css') && named.has(each)))
+      for (const to of filesNamedInStyle(file, text(file))) named.add(to);
+    expect(files.filter((file) => !named.has(file))).toEqual([]);
   }, 60_000);
 
   it('is read below a path of a web host, in silence', async () => {

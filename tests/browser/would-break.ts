@@ -19,11 +19,22 @@ export async function wouldBreak(
   );
 }
 
+/** The files of the build that a page names. */
+export async function filesNamed(reader: Page, path: string, html: string): Promise<string[]> {
+  const { named } = await reader.evaluate(readPage, html);
+  return named.map(({ to }) => fileNamed(path, to));
+}
+
+/** The files that a style sheet names. */
+export const filesNamedInStyle = (path: string, css: string) => urlsOf(css).map((to) => fileNamed(path, to));
+
+const urlsOf = (css: string) =>
+  [...css.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map(([, , to = '']) => to);
+
 /** What is wrong with a style sheet. */
 export function wouldBreakInStyle(path: string, css: string, files: ReadonlySet<string>): string[] {
   const imported = /@import\b/.test(css) ? ['@import'] : [];
-  const urls = [...css.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map(([, , to = '']) => to);
-  const wrong = urls.flatMap((to) =>
+  const wrong = urlsOf(css).flatMap((to) =>
     wrongLink({ tag: 'style', attribute: 'url', to, loaded: true }, path, files),
   );
   return [...imported, ...wrong].map((what) => `${path}: ${what}`);
@@ -48,9 +59,11 @@ function wrongLink(
     return !loaded && /^(?:https|mailto):/.test(to) ? [] : [`${said} is another host’s`];
   }
   if (to.startsWith('/')) return [`${said} is absolute`];
-  const file = posix.join(posix.dirname(path), decodeURIComponent(to.replace(/[?#].*$/, '')));
-  return files.has(file) ? [] : [`${said} leads to no file`];
+  return files.has(fileNamed(path, to)) ? [] : [`${said} leads to no file`];
 }
+
+const fileNamed = (path: string, to: string) =>
+  posix.join(posix.dirname(path), decodeURIComponent(to.replace(/[?#].*$/, '')));
 
 function wrongPolicy(policy: string): string[] {
   if (policy === '') return ['has no content-security policy'];

@@ -53,7 +53,7 @@ describe('a sheet', () => {
 
   it('that isn’t there says so', async () => {
     expect(await readSheet('tests/nothing.csv')).toBe('There is no file `tests/nothing.csv`.');
-    expect(await readSheet('public/readme-front.webp')).toContain(
+    expect(await readSheet('shared/docs/front-page.webp')).toContain(
       'isn’t UTF-8 text. Save the sheet as “CSV UTF-8”.',
     );
   });
