@@ -6,6 +6,7 @@ import type { CarRecord } from './record.ts';
 import type { Audience } from './schema/fields.ts';
 import { sheets } from './schema/sheets.ts';
 import { bare, said } from './schema-at.ts';
+import { namesHidden, unnamed } from './unnamed.ts';
 
 export type { Audience };
 
@@ -25,7 +26,7 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
   const all = <K extends Files>(kind: keyof typeof sheets, files: CarRecord[K]) =>
     files.map((file) => of(kind, file)) as CarRecord[K];
   const statements = audience === 'owner' ? all<'statements'>('statement', record.statements) : [];
-  return {
+  const kept = {
     ...record,
     car: of('car', record.car),
     // The words below the shop’s own rules are the shop’s.
@@ -38,7 +39,19 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
     entries: all<'entries'>('entry', record.entries),
     statements,
   };
+  const names = namesHidden(sheets.car, record.car, (field) => !maySee(field, audience));
+  const { car, shop, parts, choices, entries } = kept;
+  return { ...kept, ...unnamed({ car, shop, parts, choices, entries }, names, namesKept(record)) };
 }
+
+/** Names of the record that everybody may see. */
+const namesKept = ({ car, shop, parts }: CarRecord): string[] => [
+  car.name,
+  car['bodied-by'] ?? '',
+  shop.shop,
+  shop.town ?? '',
+  ...[...shop.people, ...(shop.vendors ?? []), ...parts].map(({ name }) => name),
+];
 
 type Files = 'parts' | 'choices' | 'entries' | 'statements';
 

@@ -18,14 +18,11 @@ export function bare(schema: z.ZodType): Inner {
   return inner;
 }
 
-/** What is said of a field: sentence, example and audience. */
-export function said(schema: z.ZodType | undefined): {
-  description?: string;
-  examples?: string[];
-  audience?: string;
-} {
-  return (schema?.meta() ?? {}) as { description?: string; examples?: string[]; audience?: string };
-}
+/** What is said of a field. `instead` are the words that stand for it, in any text, where it may not be seen. */
+type Said = { description?: string; examples?: string[]; audience?: string; instead?: string };
+
+/** Sentence, example and audience of a field. */
+export const said = (schema: z.ZodType | undefined): Said => (schema?.meta() ?? {}) as Said;
 
 /** The schema at a path; in a choice of shapes, the first that has the key. */
 export function schemaAt(schema: z.ZodType, path: Path): z.ZodType | undefined {

@@ -16,7 +16,12 @@ export const carSheet = (f: Fields) =>
     ),
     owner: field(
       sheet({
-        name: field(f.text(), 'The owner’s name.', 'A. Penhallow', 'owner'),
+        name: field(
+          f.text(),
+          'The owner’s name. The history says “the owner” instead, in every text in which it stands.',
+          'A. Penhallow',
+          'owner',
+        ).meta({ instead: 'the owner' }),
         contact: field(
           f.text().optional(),
           'How to reach the owner; never leaves the shop.',
