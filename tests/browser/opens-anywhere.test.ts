@@ -65,8 +65,7 @@ describe.each(AUDIENCES)('the build for the %s', (audience) => {
     const files = filesOf(site);
     const reader = await browser.newPage();
     const named = new Set(['index.html', ...KNOWN]);
-    for (const file of site.pages)
-      for (const to of await filesNamed(reader, file, text(file))) named.add(to);
+    for (const file of site.pages) for (const to of await filesNamed(reader, file, text(file))) named.add(to);
     await reader.close();
     for (const file of files.filter((each) => each.endsWith('.css') && named.has(each)))
       for (const to of filesNamedInStyle(file, text(file))) named.add(to);

@@ -28,8 +28,7 @@ export async function filesNamed(reader: Page, path: string, html: string): Prom
 /** The files that a style sheet names. */
 export const filesNamedInStyle = (path: string, css: string) => urlsOf(css).map((to) => fileNamed(path, to));
 
-const urlsOf = (css: string) =>
-  [...css.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map(([, , to = '']) => to);
+const urlsOf = (css: string) => [...css.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map(([, , to = '']) => to);
 
 /** What is wrong with a style sheet. */
 export function wouldBreakInStyle(path: string, css: string, files: ReadonlySet<string>): string[] {
