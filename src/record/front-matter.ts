@@ -3,7 +3,7 @@ import matter from 'gray-matter';
 import { type Document, isMap, LineCounter, type Node, parseDocument } from 'yaml';
 import { Nodes } from './nodes.ts';
 import type { Place, Problem } from './place.ts';
-import { TOO_DEEP, yamlProblem } from './yaml-problem.ts';
+import { TOO_DEEP, yamlProblems } from './yaml-problem.ts';
 
 /** A path into the front matter: keys and positions in lists. */
 export type Path = readonly (string | number)[];
@@ -60,9 +60,7 @@ export function splitFrontMatter(file: string, original: string): Split {
     return { file, line: at.line, column: at.line === 1 ? at.col + 3 : at.col };
   };
   if (doc) {
-    for (const error of [...doc.errors, ...doc.warnings].slice(0, MOST_TOLD)) {
-      problems.push(yamlProblem(error, placeOf(error.pos[0])));
-    }
+    problems.push(...yamlProblems([...doc.errors, ...doc.warnings], (error) => placeOf(error.pos[0])));
   }
   const broken = problems.length > 0;
   const top = doc?.contents ?? null;
@@ -93,9 +91,6 @@ export function splitFrontMatter(file: string, original: string): Split {
     broken: broken || nodes.aliased || (top !== null && !isMap(top)),
   };
 }
-
-/** Of one file’s mistakes in YAML the first are told: after these the rest follows from them. */
-const MOST_TOLD = 20;
 
 class Refusal extends Error {}
 const refuse = (language: string) => () => {

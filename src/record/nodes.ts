@@ -2,6 +2,7 @@
 import { isAlias, isMap, isScalar, isSeq, type Node } from 'yaml';
 import type { Path } from './front-matter.ts';
 import type { Place } from './place.ts';
+import { short } from './short.ts';
 
 export type Fail = (rule: string, node: Node | null, reason: string, mend: string) => void;
 
@@ -112,8 +113,13 @@ export class Nodes {
 
   shown(node: Node): string {
     const [from = 0, to = 0] = node.range ?? [];
-    const text = this.raw.slice(from, to).replace(/\s+/g, ' ').replaceAll('`', '\u02bc').trim();
-    return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+    return short(
+      this.raw
+        .slice(from, to)
+        .replace(/[ \t\r\n]+/g, ' ')
+        .replaceAll('`', '\u02bc')
+        .trim(),
+    );
   }
 
   cutByComment(value: Node): boolean {

@@ -7,6 +7,7 @@ import type { Units } from '../figures/lengths.ts';
 import { readBody } from './body.ts';
 import { checks } from './checks/index.ts';
 import { splitFrontMatter } from './front-matter.ts';
+import { keptByWindows } from './id.ts';
 import { type Problem, sorted } from './place.ts';
 import type { Car, CarRecord, Choice, Entry, IssuedStatement, Part, Shop, WrittenFile } from './record.ts';
 import { carSheet } from './schema/car.ts';
@@ -94,6 +95,7 @@ export function openRecord(from: {
 
 /** What a file is, by where it lies in the folder. */
 export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entry' | 'statement' | undefined {
+  if (file.split('/').some(keptByWindows)) return undefined;
   if (file === 'car.md') return 'car';
   if (file === 'shop.md') return 'shop';
   if (/^parts\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'part';
@@ -172,10 +174,17 @@ function unread(
 const idOf = (file: string) => file.slice(file.lastIndexOf('/') + 1).replace(/\.md$/, '');
 
 function misplaced(file: string): Problem {
+  const kept = file.split('/').find(keptByWindows);
+  const about = { rule: 'file-name', severity: 'error', place: { file, line: 1, column: 1 } } as const;
+  if (kept !== undefined) {
+    return {
+      ...about,
+      reason: `\`${kept}\` is a name that Windows keeps for itself, so \`${file}\` isn’t read.`,
+      mend: 'Give it another name: the record may be copied to such a machine.',
+    };
+  }
   return {
-    rule: 'file-name',
-    severity: 'error',
-    place: { file, line: 1, column: 1 },
+    ...about,
     reason: `\`${file}\` is no file of a record.`,
     mend: file.startsWith('log/')
       ? 'Name a day’s entry by its date, such as `log/2025-04-16.md`, a second one that day `log/2025-04-16-b.md`.'

@@ -1,4 +1,5 @@
 // Where a thing was written, and what is wrong with it.
+import { shortened } from './short.ts';
 
 /** A place in a file of the record. `file` is relative to the record's folder; line and column count from 1. */
 export type Place = { file: string; line: number; column: number };
@@ -16,16 +17,18 @@ export type Problem = {
   related?: Place[];
 };
 
-/** All problems by file, line and column, the same at every run. */
+/** All problems by file, line and column, the same at every run. What they quote is cut to what can be read. */
 export function sorted(problems: readonly Problem[]): Problem[] {
-  return [...problems].sort(
-    (a, b) =>
-      compare(a.place.file, b.place.file) ||
-      a.place.line - b.place.line ||
-      a.place.column - b.place.column ||
-      compare(a.rule, b.rule) ||
-      compare(a.reason, b.reason),
-  );
+  return problems
+    .map(shortened)
+    .sort(
+      (a, b) =>
+        compare(a.place.file, b.place.file) ||
+        a.place.line - b.place.line ||
+        a.place.column - b.place.column ||
+        compare(a.rule, b.rule) ||
+        compare(a.reason, b.reason),
+    );
 }
 
 /** `log/2025-04-16.md:7:11`. */

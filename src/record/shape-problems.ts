@@ -4,6 +4,7 @@ import type { Path, Split } from './front-matter.ts';
 import { didYouMean, nearest } from './nearest.ts';
 import type { Problem } from './place.ts';
 import { said, schemaAt } from './schema-at.ts';
+import { short } from './short.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -29,7 +30,7 @@ function one(issue: Issue, split: Split, schema: z.ZodType): Problem[] {
       rule: 'unknown-key',
       severity: 'error',
       place: split.atKey([...path, key]),
-      reason: `Unknown key \`${key}\`${where(path)}.`,
+      reason: `Unknown key \`${short(key.replaceAll('`', '\u02bc'))}\`${where(path)}.`,
       mend: unknownMend(issue, key),
     }));
   }

@@ -1,8 +1,34 @@
 // YAML's own complaints in the words of a shop.
 import type { Place, Problem } from './place.ts';
 
+/** Of one file’s mistakes the first are told: after these the rest mostly follows from them. */
+const MOST_TOLD = 20;
+
+type YamlError = { code: string; message: string };
+
+/** The problems of one file, in the order of its lines; of many the first ones, and at the next how many are left. */
+export function yamlProblems<E extends YamlError>(
+  errors: readonly E[],
+  placeOf: (error: E) => Place,
+): Problem[] {
+  const told = errors.slice(0, MOST_TOLD).map((error) => yamlProblem(error, placeOf(error)));
+  const [next, ...others] = errors.slice(MOST_TOLD);
+  if (!next) return told;
+  const left = others.length + 1;
+  return [
+    ...told,
+    {
+      rule: 'front-matter',
+      severity: 'error',
+      place: placeOf(next),
+      reason: `${left === 1 ? '1 more mistake' : `${left.toLocaleString('en-US')} more mistakes`} of this kind from here on.`,
+      mend: 'Mend those above first: one mistake often makes others after it.',
+    },
+  ];
+}
+
 /** A problem from an error of the YAML parser. */
-export function yamlProblem(error: { code: string; message: string }, place: Place): Problem {
+function yamlProblem(error: YamlError, place: Place): Problem {
   const known = error.message.includes('call stack') ? TOO_DEEP : YAML_WORDS[error.code];
   const [reason, mend] = known ?? [
     `The front matter can’t be read as YAML: ${error.message.replace(/\s+/g, ' ').replace(/\.?$/, '.')}`,

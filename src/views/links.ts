@@ -1,5 +1,6 @@
 // Where each page lies, and links between pages: relative, with file names, so that the site opens from a
 // folder by double click as well as from a web host.
+import { keptByWindows } from '../record/id.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { Grouping } from '../rollup/cost-lines.ts';
 
@@ -27,6 +28,8 @@ export const page = {
   choices: 'choices.html',
   choice: (choice: string) => `choice/${choice}.html`,
   costs: 'costs.html',
+  /** What the work came to: in a history alone, and only when it is asked to say it. */
+  cameTo: 'came-to.html',
   orders: 'orders.html',
   /** The shop’s own: no other audience gets it. */
   earned: 'earned.html',
@@ -46,7 +49,9 @@ export function lineKey(key: string | undefined): string {
     .replace(/[^\p{L}\p{N}-]+/gu, '-')
     .replace(/^-+|-+$/g, '');
   const asRead = name.replaceAll('-', ' ').replace(/^./u, (first) => first.toUpperCase());
-  return name !== 'none' && (key === name || key === asRead) ? name : `${name}-${signOf(key)}`;
+  return name !== 'none' && !keptByWindows(name) && (key === name || key === asRead)
+    ? name
+    : `${name}-${signOf(key)}`;
 }
 
 /** A short sign for a text, so that names that differ in a capital or a comma don't share a file. */

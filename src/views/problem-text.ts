@@ -1,13 +1,16 @@
 // Problems as a person reads them: a line each, all at once, with a count.
 import type { Counts } from '../record/open.ts';
 import { type Problem, placeText } from '../record/place.ts';
+import { visible, visibleMessage } from './visible.ts';
 
 export { placeText };
 
 /** `log/2025-04-16.md:7:11  error  Unexpected … Did you mean …? [rule]`, and the places it clashes with below. */
 export function problemText({ place, severity, reason, mend, rule, related }: Problem): string {
-  const also = (related ?? []).map((other) => `\n    see ${placeText(other)}`).join('');
-  return `${placeText(place)}  ${severity}  ${reason}${mend ? ` ${mend}` : ''} [${rule}]${also}`;
+  const at = (one: Problem['place']) => visible(placeText(one)).replaceAll('\n', '\\n');
+  const also = (related ?? []).map((other) => `\n    see ${at(other)}`).join('');
+  const said = visibleMessage(`${reason}${mend ? ` ${mend}` : ''}`);
+  return `${at(place)}  ${severity}  ${said} [${rule}]${also}`;
 }
 
 /** All problems, a blank line, and what was read. */

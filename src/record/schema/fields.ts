@@ -12,6 +12,7 @@ import { inOrder, type Range } from '../../figures/ranges.ts';
 import type { Reading } from '../../figures/reading.ts';
 import { readCount, readShare } from '../../figures/shares.ts';
 import { readThickness } from '../../figures/thickness.ts';
+import { ID } from '../id.ts';
 import type { Place } from '../place.ts';
 
 export type Audience = 'history' | 'owner' | 'shop';
@@ -78,7 +79,6 @@ export const value = {
   dayRange: () => range(wholeDays, 'days such as `30`, or `[20, 30, 60]` for low, likely, high'),
 };
 
-const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const ID_WORDS = 'a name of lower-case letters, digits and hyphens, such as `rear-fender-left`';
 
 /** The readers that need the record's currency and units. */
