@@ -14,7 +14,7 @@ import {
   SHOP_AMOUNTS,
   SHOP_WORD,
 } from '../record/private.ts';
-import { type Built, buildDemo } from './built.ts';
+import { type Built, buildSite } from './built.ts';
 
 const built = new Map<string, Built>();
 let record: Awaited<ReturnType<typeof emptyFolderFor>>;
@@ -29,8 +29,8 @@ beforeAll(async () => {
   for (const file of PRIVATE_PHOTOS) await write(file, await fromACamera());
   const issued = await npmRun('statement', ['--to', '2025-03-31', '--issue'], record.folder);
   if (issued.code !== 0) throw new Error(issued.out + issued.err);
-  for (const audience of ['shop', 'owner', 'history']) {
-    built.set(audience, await buildDemo(record.folder, audience));
+  for (const audience of ['shop', 'owner', 'history'] as const) {
+    built.set(audience, await buildSite(record.folder, audience));
   }
 }, 240_000);
 afterAll(async () => {

@@ -2,19 +2,16 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openFolder } from '../../src/disk/open-folder.ts';
-import { type Built, buildDemo } from './built.ts';
+import { demoSite, type Site } from './built.ts';
 import { openBrowser } from './chromium.ts';
 
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite(), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 const openChoices = async () => {
   const { record } = await openFolder('content');

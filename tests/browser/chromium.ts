@@ -1,6 +1,7 @@
 // A real Chromium for the tests: the packaged one on Linux, an installed Chrome elsewhere.
 import chromiumForLinux from '@sparticuz/chromium';
 import { type Browser, chromium, type Page } from 'playwright-core';
+import { shared } from './shared.ts';
 
 // The package's own list suits a single short-lived page: with the first two the browser dies with its page,
 // and the others switch off what a reader's browser has on, such as the limits of pages opened from a folder.
@@ -16,7 +17,7 @@ const LEFT_OUT = [
 export async function openBrowser(): Promise<Browser> {
   if (process.platform !== 'linux') return chromium.launch({ channel: 'chrome' });
   return chromium.launch({
-    executablePath: await chromiumForLinux.executablePath(),
+    executablePath: await shared('browser'),
     args: chromiumForLinux.args.filter((arg) => !LEFT_OUT.includes(arg)),
   });
 }

@@ -2,19 +2,16 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Built, buildDemo } from './built.ts';
+import { demoSite, type Site } from './built.ts';
 import { openBrowser } from './chromium.ts';
 
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite(), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 /** Pages of a PDF: Chromium writes each as an object of its own. */
 const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length;

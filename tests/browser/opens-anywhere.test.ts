@@ -1,12 +1,12 @@
 // Every build opens from a folder, below a path of a web host and at its root: the same bytes, and nothing from elsewhere.
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, sep } from 'node:path';
+import { extname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Built, buildDemo, oneOfEachKind } from './built.ts';
+import { demoSite, oneOfEachKind, type Site } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 import {
   filesNamed,
@@ -16,36 +16,29 @@ import {
   wouldBreakInStyle,
 } from './would-break.ts';
 
-const AUDIENCES = ['shop', 'owner', 'history'];
-const built = new Map<string, Built>();
+const AUDIENCES = ['shop', 'owner', 'history'] as const;
+const built = new Map<string, Site>();
 let browser: Browser;
 
 beforeAll(async () => {
   browser = await openBrowser();
-  for (const audience of AUDIENCES) built.set(audience, await buildDemo(undefined, audience));
+  for (const audience of AUDIENCES) built.set(audience, await demoSite(audience));
 }, 240_000);
-afterAll(async () => {
-  await browser?.close();
-  for (const site of built.values()) await site.remove();
-});
+afterAll(() => browser?.close());
 
 /** The licenses of the fonts go where the fonts go; one sheet is for statements, which the history hasn’t. */
 const KNOWN = ['style/fonts/OFL-Besley.txt', 'style/fonts/OFL-SourceSans3.txt', 'style/statement.css'];
 
-const of = (audience: string): Built => {
+const of = (audience: string): Site => {
   const site = built.get(audience);
   if (!site) throw new Error(`${audience} is built`);
   return site;
 };
-const filesOf = ({ folder }: Built) =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((file) => statSync(join(folder, file)).isFile())
-    .map((file) => file.split(sep).join('/'));
 
 describe.each(AUDIENCES)('the build for the %s', (audience) => {
   it('names nothing that would break elsewhere', async () => {
     const site = of(audience);
-    const files = filesOf(site);
+    const { files } = site;
     const known = new Set(files);
     const text = (file: string) => readFileSync(join(site.folder, file), 'utf8');
     const reader = await browser.newPage();
@@ -62,7 +55,7 @@ describe.each(AUDIENCES)('the build for the %s', (audience) => {
   it('holds nothing that no page leads to', async () => {
     const site = of(audience);
     const text = (file: string) => readFileSync(join(site.folder, file), 'utf8');
-    const files = filesOf(site);
+    const { files } = site;
     const reader = await browser.newPage();
     const named = new Set(['index.html', ...KNOWN]);
     for (const file of site.pages) for (const to of await filesNamed(reader, file, text(file))) named.add(to);
@@ -91,7 +84,7 @@ describe.each(AUDIENCES)('the build for the %s', (audience) => {
 });
 
 // Every page of the shop’s is opened so by the tests of its pages.
-it.each(['owner', 'history'])(
+it.each(['owner', 'history'] as const)(
   'the build for the %s is read page by page from its folder, in silence',
   async (audience) => {
     const site = of(audience);

@@ -8,19 +8,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openFolder } from '../../src/disk/open-folder.ts';
 import { moneyText } from '../../src/figures/money-text.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
-import { type Built, buildDemo, oneOfEachKind } from './built.ts';
+import { demoSite, oneOfEachKind, type Site } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite(), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 /** What stands on a page that the rules below are about. */
 const read = (page: Page) =>

@@ -6,7 +6,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Built, buildDemo } from './built.ts';
+import { type Built, buildSite, demoSite } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 import { IN_JUNE, picturedRecord, WORDLESS } from './pictured-record.ts';
 
@@ -18,7 +18,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   made = await picturedRecord();
-  [built, browser] = await Promise.all([buildDemo(made.folder), openBrowser()]);
+  [built, browser] = await Promise.all([buildSite(made.folder), openBrowser()]);
 }, 180_000);
 afterAll(async () => {
   await browser?.close();
@@ -338,30 +338,25 @@ describe('pictures without words', () => {
 
 describe('the demo', () => {
   it('shows pictures upright that the camera wrote on their side', async () => {
-    const demo = await buildDemo();
-    try {
-      for (const [month, camera] of [
-        ['2025-08', 'content/photos/2025-08-20/IMG_1103.jpg'],
-        ['2025-09', 'content/photos/2025-09-16/IMG_1111.jpg'],
-      ] as const) {
-        expect((await sharp(camera).metadata()).orientation).toBe(6);
-        const html = await readFile(join(demo.folder, `photos/${month}.html`), 'utf8');
-        const day = camera.slice('content/photos/'.length, -'/IMG_1103.jpg'.length);
-        const [, file = '', width, height] =
-          new RegExp(
-            `<figure id="on-${day}"[^>]*>\\s*<a href="\\.\\./([^"]+)"[^]*?width="(\\d+)" height="(\\d+)"`,
-          ).exec(html) ?? [];
-        expect(Number(height)).toBeGreaterThan(Number(width));
-        // Orientation 6 is mended by a quarter turn clockwise (CIPA DC-008, tag 0x0112).
-        const upright = sharp(camera, { autoOrient: false }).rotate(90);
-        const turned = await upright.resize(60, 80, { fit: 'fill' }).removeAlpha().raw().toBuffer();
-        const shown = await sharp(join(demo.folder, file)).resize(60, 80, { fit: 'fill' }).raw().toBuffer();
-        const off =
-          shown.reduce((sum, value, i) => sum + Math.abs(value - (turned[i] ?? 0)), 0) / shown.length;
-        expect(off).toBeLessThan(4);
-      }
-    } finally {
-      await demo.remove();
+    const demo = await demoSite();
+    for (const [month, camera] of [
+      ['2025-08', 'content/photos/2025-08-20/IMG_1103.jpg'],
+      ['2025-09', 'content/photos/2025-09-16/IMG_1111.jpg'],
+    ] as const) {
+      expect((await sharp(camera).metadata()).orientation).toBe(6);
+      const html = await readFile(join(demo.folder, `photos/${month}.html`), 'utf8');
+      const day = camera.slice('content/photos/'.length, -'/IMG_1103.jpg'.length);
+      const [, file = '', width, height] =
+        new RegExp(
+          `<figure id="on-${day}"[^>]*>\\s*<a href="\\.\\./([^"]+)"[^]*?width="(\\d+)" height="(\\d+)"`,
+        ).exec(html) ?? [];
+      expect(Number(height)).toBeGreaterThan(Number(width));
+      // Orientation 6 is mended by a quarter turn clockwise (CIPA DC-008, tag 0x0112).
+      const upright = sharp(camera, { autoOrient: false }).rotate(90);
+      const turned = await upright.resize(60, 80, { fit: 'fill' }).removeAlpha().raw().toBuffer();
+      const shown = await sharp(join(demo.folder, file)).resize(60, 80, { fit: 'fill' }).raw().toBuffer();
+      const off = shown.reduce((sum, value, i) => sum + Math.abs(value - (turned[i] ?? 0)), 0) / shown.length;
+      expect(off).toBeLessThan(4);
     }
   }, 120_000);
 });

@@ -1,19 +1,16 @@
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Built, buildDemo } from './built.ts';
+import { demoSite, type Site } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(undefined, 'history'), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite('history'), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 describe('the page of the search, opened from its folder', () => {
   it('finds by keyboard and opens what it found, in silence', async () => {
@@ -33,8 +30,7 @@ describe('the page of the search, opened from its folder', () => {
     const title = await page.evaluate(() => document.activeElement?.textContent);
     expect(title).toBe(await links.first().textContent());
     await page.keyboard.press('Enter');
-    await page.waitForLoadState();
-    expect(page.url()).toMatch(/\/(?:day|part|choice)\/[^/]+\.html$/);
+    await page.waitForURL(/\/(?:day|part|choice)\/[^/]+\.html$/);
     await page.goBack();
     expect(await page.locator('input').inputValue()).toBe('honeycomb core');
     expect(await page.locator('.found a').count()).toBe(count);

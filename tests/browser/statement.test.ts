@@ -3,19 +3,16 @@ import type { Browser, Page } from 'playwright-core';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openFolder } from '../../src/disk/open-folder.ts';
-import { type Built, buildDemo } from './built.ts';
+import { demoSite, type Site } from './built.ts';
 import { openBrowser } from './chromium.ts';
 
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite(), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 const statements = () => built.pages.filter((page) => page.startsWith('statement/'));
 

@@ -9,21 +9,18 @@ import { HtmlValidate } from 'html-validate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openFolder } from '../../src/disk/open-folder.ts';
-import { type Built, buildDemo } from './built.ts';
+import { demoSite, type Site } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 import { expected, said } from './said-on-page.ts';
 
 const CHOICE = 'choice/rear-fender-right.html';
-let built: Built;
+let built: Site;
 let browser: Browser;
 
 beforeAll(async () => {
-  [built, browser] = await Promise.all([buildDemo(), openBrowser()]);
+  [built, browser] = await Promise.all([demoSite(), openBrowser()]);
 }, 180_000);
-afterAll(async () => {
-  await browser?.close();
-  await built?.remove();
-});
+afterAll(() => browser?.close());
 
 const open = async (hash = '', width = 1200) => {
   const context = await browser.newContext({ viewport: { width, height: 900 } });
