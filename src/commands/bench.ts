@@ -1,4 +1,5 @@
 // `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
+// `npm run bench -- record <folder>`: lays down a record of life size, with its pictures.
 // `npm run bench -- forecast`: what a forecast costs, beside drawing as many uniform numbers alone.
 // `npm run bench -- measure`: what form and pads cost, beside a plain least-squares fit.
 // `npm run bench -- what-if`: what one move of a reader costs, beside drawing uniform numbers likewise.
@@ -13,7 +14,9 @@ import { splitFrontMatter } from '../record/front-matter.ts';
 import { openRecord } from '../record/open.ts';
 import type { CarRecord, WrittenFile } from '../record/record.ts';
 import { rollUp } from '../rollup/roll-up.ts';
+import { asked } from './asked.ts';
 import { forecastRows } from './bench/forecast.ts';
+import { layDown } from './bench/life-size/lay-down.ts';
 import { longRecord } from './bench/long-record.ts';
 import { timeMeasures } from './bench/measure.ts';
 import { medians, ROUNDS } from './bench/medians.ts';
@@ -81,8 +84,28 @@ function versions(): string {
   return `Node ${process.versions.node}, ${named.map((name) => `${name} ${dependencies[name]}`).join(', ')}.`;
 }
 
+/** `record <folder>`: lays down the record that is timed, to be looked at or built. */
+async function record(): Promise<void> {
+  const words = asked(
+    'Use: npm run bench -- record <folder> [--entries 600] [--photos 3000].',
+    { entries: { type: 'string' }, photos: { type: 'string' } },
+    (folders) => {
+      if (folders.length !== 2) throw new Error('One folder');
+    },
+  );
+  const folder = words?.positionals[1];
+  const [entries, photos] = [words?.values.entries ?? '600', words?.values.photos ?? '3000'].map(Number);
+  if (folder === undefined || !entries || photos === undefined || !(entries >= 100) || !(photos >= 0)) {
+    process.exitCode = 2;
+    return;
+  }
+  await layDown(folder, { entries, photos });
+  console.log(`${entries} entries and ${photos} pictures are in ${folder}.`);
+}
+
 const [what, count = '200'] = process.argv.slice(2);
-if (what === undefined) bench();
+if (what === 'record') await record();
+else if (what === undefined) bench();
 else if (what === 'forecast') console.table(forecastRows());
 else if (what === 'measure') console.table(timeMeasures(SEED));
 else if (what === 'what-if') console.table(whatIfRows());
