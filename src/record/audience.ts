@@ -26,7 +26,7 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
   const all = <K extends Files>(kind: keyof typeof sheets, files: CarRecord[K]) =>
     files.map((file) => of(kind, file)) as CarRecord[K];
   const statements = audience === 'owner' ? all<'statements'>('statement', record.statements) : [];
-  const kept = {
+  const kept: CarRecord = {
     ...record,
     car: of('car', record.car),
     // The words below the shop’s own rules are the shop’s.

@@ -15,6 +15,10 @@ export const page = {
   part: (part: string) => `part/${part}.html`,
   order: 'order.html',
   marks: 'marks.html',
+  /** What is original, repaired and new. */
+  fabric: 'fabric.html',
+  /** Where figures come from. */
+  sources: 'sources.html',
   measurements: 'measurements.html',
   /** A part’s own page of measurements; the sheet of pads has its name already. */
   measured: (part: string) => `measured/${part === 'pads' ? 'pads-part' : part}.html`,
