@@ -1,19 +1,29 @@
-// `npm run statement`: prints the owner's account over a period; --issue freezes it. Exit 0, 1 when it can't be had or
+// `npm run statement`: prints the owner's account over a period; --pdf sets it in type, --issue freezes it. Exit 0, 1 when it can't be had or
 // the record has errors, 2 for wrong use.
 import { join } from 'node:path';
 import { dayHere, openFolder, recordFolder } from '../disk/open-folder.ts';
 import { writeNewText } from '../disk/write-text.ts';
 import { isDay } from '../figures/days.ts';
+import { type Find, printStatement } from '../handover/print-statement.ts';
 import type { CarRecord } from '../record/record.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { dueSentence, statementPage } from '../views/statement.ts';
-import { numberAfter, type Period, statementOf, statementToIssue } from '../views/statement-asked.ts';
+import {
+  numberAfter,
+  type Period,
+  statementNumbered,
+  statementOf,
+  statementToIssue,
+} from '../views/statement-asked.ts';
 import { statementFile } from '../views/statement-file.ts';
 import { statementText } from '../views/statement-text.ts';
 import { asked, oneFolder } from './asked.ts';
+import { notPrinted, type Print, printAsked, printed } from './printed.ts';
 
 const USE = `Use: npm run --silent statement -- [--from 2025-03-01] [--to 2025-03-31] [folder]. The folder is the record; RECORD or content unless named.
 It begins where the last issued one ended, and ends with the last entry, unless named.
+With --number 003 it is the issued one of that number.
+With --pdf <file.pdf> it is printed for the owner: [--edition archive] (PDF/A-2a, to be kept) or reading (PDF/UA-1, to be read aloud).
 With --issue it is kept in statements/<number>.md: [--number 003] [--on 2025-04-02].`;
 
 async function statement(): Promise<number> {
@@ -25,21 +35,31 @@ async function statement(): Promise<number> {
       issue: { type: 'boolean' },
       number: { type: 'string' },
       on: { type: 'string' },
+      pdf: { type: 'string' },
+      edition: { type: 'string' },
       help: { type: 'boolean' },
     },
     oneFolder,
   );
   if (!words) return 2;
-  const { from, to, issue, number, on, help } = words.values;
+  const { from, to, issue, number, on, pdf, edition, help } = words.values;
   if (help) {
     console.log(USE);
     return 0;
   }
   const odd = [from, to, on].find((day) => day !== undefined && !isDay(day));
   if (odd !== undefined) return wrongUse(`\`${odd}\` is no day such as \`2025-04-16\`.`);
-  if (!issue && (number !== undefined || on !== undefined))
-    return wrongUse('A number and a day of issue go with --issue.');
+  if (!issue && on !== undefined) return wrongUse('A day of issue goes with --issue.');
+  if (!issue && number !== undefined && (from ?? to) !== undefined)
+    return wrongUse('A number says the period already: name one of them.');
   if (issue && to === undefined) return wrongUse('A statement that is issued needs its last day, --to.');
+  if (issue && pdf !== undefined)
+    return wrongUse('Issue it first; --number and --pdf then print what was issued.');
+  if (pdf === undefined && edition !== undefined) return wrongUse('An edition goes with --pdf.');
+  const print = pdf === undefined ? undefined : printAsked('statement', pdf, edition);
+  if (typeof print === 'string') return wrongUse(print);
+  const why = print && (await notPrinted(print));
+  if (why !== undefined) return refuse(why);
   const { record, problems, read, folder } = await openFolder(words.positionals[0] ?? recordFolder());
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!record || errors.length > 0) {
@@ -47,10 +67,19 @@ async function statement(): Promise<number> {
     return 1;
   }
   if (issue) return issueOne(record, folder, { from, to }, number ?? numberAfter(record), on);
-  const { statement: found, refused } = statementOf(record, { from, to });
+  const find = (of: CarRecord) =>
+    number === undefined ? statementOf(of, { from, to }) : statementNumbered(of, number);
+  if (print) return printOne(record, find, print);
+  const { statement: found, refused } = find(record);
   if (!found) return refuse(refused);
   process.stdout.write(statementText(statementPage(found, record)));
   return 0;
+}
+
+async function printOne(record: CarRecord, find: Find, print: Print): Promise<number> {
+  const press = { edition: print.edition, made: dayHere(new Date()) };
+  const { printed: pdf, refused } = await printStatement(record, find, press);
+  return pdf ? printed(print, pdf) : refuse(refused);
 }
 
 async function issueOne(

@@ -1,5 +1,6 @@
 // Which statement is meant by a period, and whether it can be issued: the sentences are those of the command.
 import type { Day } from '../figures/days.ts';
+import { didYouMean } from '../record/nearest.ts';
 import type { CarRecord } from '../record/record.ts';
 import { type Issued, issuedStatements, type Statement } from '../rollup/issued.ts';
 import { nextFrom, statementFor } from '../rollup/statement.ts';
@@ -29,6 +30,18 @@ export function statementOf(record: CarRecord, period: Period): Asked<Statement 
   return {
     refused: `${from} to ${to} runs into statement ${over.number}, of ${over.from} to ${over.to}. What isn’t issued yet begins on ${nextFrom(record)}.`,
   };
+}
+
+/** The issued statement of a number. */
+export function statementNumbered(record: CarRecord, number: string): Asked<Issued> {
+  const issued = issuedStatements(record);
+  const statement = issued.find((one) => one.number === number);
+  if (statement) return { statement };
+  const numbers = issued.map((one) => one.number);
+  const which =
+    didYouMean(number, numbers) ??
+    (numbers.length === 0 ? 'None is issued yet.' : `Issued are ${numbers.join(', ')}.`);
+  return { refused: `There is no statement ${number}. ${which}` };
 }
 
 /** A statement that can be issued on a day: it follows the one before, its period is over, its number is free. */
