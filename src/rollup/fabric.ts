@@ -1,23 +1,44 @@
 // What each part is made of now, and how much of the car is original, repaired or new, counted by parts.
-import type { CarRecord, Part } from '../record/record.ts';
+import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 
 /** `now` is one of the record's words for fabric, or `original-repaired`; `note` says how much of the part it is. */
 export type FabricNow = { now: string; note?: string };
 
+/** The same with where it is said: in an entry of the log, or by a decided choice; else on the part's own page. */
+export type FabricSaid = FabricNow & { entry?: Entry; choice?: Choice };
+
 /** The newest word of the log, else of a decided choice, else of the part's own page; nothing when nobody said. */
+export function fabricSaid(part: Part, record: CarRecord): FabricSaid | undefined {
+  const last = fabricLogged(part, record).at(-1);
+  if (last) return last;
+  const chosen = decidedOn(part, record).flatMap((choice): FabricSaid[] => {
+    const way = choice.options.find(({ option }) => option === choice.decided?.option)?.way;
+    return way && MADE[way] ? [{ now: MADE[way], choice }] : [];
+  });
+  const now = part['fabric-now'];
+  return chosen.at(-1) ?? (now === undefined ? undefined : { now });
+}
+
+/** What a part is made of now, without where it is said. */
 export function fabricOf(part: Part, record: CarRecord): FabricNow | undefined {
-  const logged = record.entries.flatMap(({ fabric = [] }) => fabric).filter((line) => line.part === part.id);
-  const last = logged.at(-1);
-  if (last) return { now: last.now, ...(last.note !== undefined && { note: last.note }) };
-  const chosen = record.choices
-    .filter((choice) => choice.part.includes(part.id) && choice.decided)
-    .sort((a, b) => ((a.decided?.on ?? '') < (b.decided?.on ?? '') ? -1 : 1))
-    .flatMap(({ decided, options }) => {
-      const way = options.find(({ option }) => option === decided?.option)?.way;
-      return way && MADE[way] ? [MADE[way]] : [];
-    });
-  const now = chosen.at(-1) ?? part['fabric-now'];
-  return now === undefined ? undefined : { now };
+  const said = fabricSaid(part, record);
+  return said && { now: said.now, ...(said.note !== undefined && { note: said.note }) };
+}
+
+/** What the log says of a part’s fabric, oldest first. */
+function fabricLogged(part: Part, record: CarRecord): (FabricNow & { entry: Entry })[] {
+  return record.entries.flatMap((entry) =>
+    (entry.fabric ?? [])
+      .filter((line) => line.part === part.id)
+      .map(({ now, note }) => ({ now, ...(note !== undefined && { note }), entry })),
+  );
+}
+
+/** The choices decided on a part, in order of the day. */
+export function decidedOn(part: Part, record: CarRecord): Choice[] {
+  return record.choices
+    .filter((choice) => choice.part.includes(part.id) && choice.decided && !choice.withdrawn)
+    .sort((a, b) => ((a.decided?.on ?? '') < (b.decided?.on ?? '') ? -1 : 1));
 }
 
 const MADE: Partial<Record<string, string>> = {

@@ -2,8 +2,8 @@
 import plan from './drawings/plan.svg?raw';
 import side from './drawings/side.svg?raw';
 
-/** How a part stands: finished, being worked on, or the one the page is about. */
-export type Mark = 'done' | 'hand' | 'this';
+/** How a part stands, or what it is made of; or the one the page is about. */
+export type Mark = 'done' | 'hand' | 'this' | 'mended' | 'renewed' | 'unsaid';
 
 /** A drawing's inner markup; `marks` and `links` go by a part's place on the drawing. */
 export function drawing(
@@ -22,7 +22,10 @@ export function drawing(
       return mark ? tag.replace('class="part', `class="part ${mark}`) : tag;
     },
   );
-  return HATCH + Object.keys(links).reduce((svg, at) => linked(svg, at, links[at] as string), marked);
+  const patterns = Object.values(marks).some((mark) => mark in FABRIC)
+    ? Object.values(FABRIC).join('')
+    : HATCH;
+  return `<defs>${patterns}</defs>${Object.keys(links).reduce((svg, at) => linked(svg, at, links[at] as string), marked)}`;
 }
 
 /** The view box of each drawing, one unit to a tenth of an inch. */
@@ -42,5 +45,16 @@ function linked(svg: string, at: string, to: string): string {
   return svg;
 }
 
-const HATCH =
-  '<defs><pattern id="hatch" width="13" height="13" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="13" height="13" fill="#f8f4ea"/><path d="M0 0V13" stroke="#7f9887" stroke-width="6"/></pattern></defs>';
+const HATCH = pattern('hatch', 13, '#7f9887', 'M0 0V13', 6);
+
+/** Three grounds that are told apart in black and white too: lines one way, lines crossed, dots. */
+const FABRIC: Partial<Record<Mark, string>> = {
+  mended: pattern('mended', 16, '#1f4434', 'M0 0V16', 2.6),
+  renewed: pattern('renewed', 13, '#1f4434', 'M0 0V13M0 0H13', 3.4),
+  unsaid: pattern('unsaid', 18, '#1d1c18', 'M8 9h2', 3),
+};
+
+/** A ground of lines or dots, `size` units of the drawing from one to the next. */
+function pattern(id: string, size: number, ink: string, lines: string, width: number): string {
+  return `<pattern id="${id}" width="${size}" height="${size}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="${size}" height="${size}" fill="#f8f4ea"/><path d="${lines}" stroke="${ink}" stroke-width="${width}"/></pattern>`;
+}

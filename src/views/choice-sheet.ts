@@ -9,6 +9,7 @@ import type { Rollup } from '../rollup/cost-lines.ts';
 import { type Caution, cautionsOf } from './cautions.ts';
 import { optionName } from './choices.ts';
 import { datedText } from './dated.ts';
+import { jsonInPage } from './json-text.ts';
 import { type CostRange, costRanges, rangesTitle } from './live/cost-ranges.ts';
 import { type Control, controlsOf, controlText } from './live/moved.ts';
 import type { Sheet } from './live/sheet.ts';
@@ -70,7 +71,7 @@ export function choiceSheet(choice: Choice, record: CarRecord, rollup: Rollup): 
 
 /** The sheet as a page carries it for its script: no text of the record can end the element it stands in. */
 export function sheetJson(sheet: Sheet): string {
-  return JSON.stringify(sheet).replaceAll('<', '\\u003c');
+  return jsonInPage(sheet);
 }
 
 /** The hazards of all lines of all options, each with the options that it belongs to. */

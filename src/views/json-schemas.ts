@@ -46,6 +46,7 @@ const RANGE: {
 /** What YAML makes of a writing: `46.20` is a number to it, `true` is no text, a key without a value is null. */
 function asWritten({
   audience: _,
+  instead: _instead,
   refers,
   examples,
   propertyNames: _names,

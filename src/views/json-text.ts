@@ -2,6 +2,9 @@
 
 const WIDTH = 110;
 
+/** A value as JSON that may stand inside a page’s script element: no text in it can end the element. */
+export const jsonInPage = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
+
 /** The text of a value, with a line end. Keys without a value are left out. */
 export function jsonText(value: unknown): string {
   return `${text(value, 0, 0)}\n`;

@@ -4,6 +4,8 @@ import MiniSearch from 'minisearch';
 import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 import { choiceState, optionName } from './choices.ts';
 import { entryTitle } from './day.ts';
+import { fabricPage } from './fabric.ts';
+import { jsonInPage } from './json-text.ts';
 import { page } from './links.ts';
 import { SEARCH, type Searched } from './live/searched.ts';
 import { namesOf } from './names.ts';
@@ -16,7 +18,7 @@ import { allShots } from './timeline.ts';
 export function searchScript(record: CarRecord, photos: Photos): string {
   const index = new MiniSearch<Searched>(SEARCH);
   index.addAll(searched(record, photos));
-  return `globalThis.recordSearch=${JSON.stringify(index).replaceAll('<', '\\u003c')};\n`;
+  return `globalThis.recordSearch=${jsonInPage(index)};\n`;
 }
 
 /** Everything that can be found, the newest days first. */
@@ -27,6 +29,7 @@ export function searched(record: CarRecord, photos: Photos): Searched[] {
     ...record.entries.toReversed().map((entry) => ofDay(entry)),
     ...record.parts.map(ofPart),
     ...record.choices.map((choice) => ofChoice(choice)),
+    ofFabric(record),
     ...shots.map((shot) => ({
       kind: 'Photograph' as const,
       to: page.day(shot.entry),
@@ -62,7 +65,8 @@ function ofDay(entry: Entry): Found {
       ...finishes.flatMap(({ what, product, colour, where }) => [what, product, colour, where]),
       ...tested.flatMap(({ what, result, note }) => [what, result, note]),
       ...(entry.sought ?? []).flatMap(({ what, outcome }) => [what, outcome]),
-      ...(entry.measured ?? []).map(({ note }) => note),
+      ...(entry.measured ?? []).flatMap((reading) => [reading.note, reading.with]),
+      ...(entry.fabric ?? []).map(({ note }) => note),
     ]),
   };
 }
@@ -99,6 +103,21 @@ function ofChoice(choice: Choice): Found {
         ...(option.against ?? []),
         ...option.lines.map((line) => line.do),
       ]),
+    ]),
+  };
+}
+
+/** The page of what is original, repaired and new, by the words that tell its parts. */
+function ofFabric(record: CarRecord): Found {
+  const { opening, shares, changed } = fabricPage(record);
+  return {
+    kind: 'Page',
+    to: page.fabric,
+    title: 'Original, repaired, new',
+    words: opening,
+    text: together([
+      ...shares.map(({ words }) => words),
+      ...changed.flatMap(({ rows }) => rows.flatMap(({ part, now }) => [part.text, now])),
     ]),
   };
 }

@@ -29,6 +29,7 @@ describe('the search', () => {
       ...record.entries.map(({ id }) => `day/${id}.html`).reverse(),
       ...record.parts.map(({ id }) => `part/${id}.html`),
       ...record.choices.map(({ id }) => `choice/${id}.html`),
+      'fabric.html',
     ]);
   });
 
@@ -42,6 +43,7 @@ describe('the search', () => {
     ['thickness', 'choice/corners.html'],
     ['cellulos', 'choice/paint.html'],
     ['celulose', 'choice/paint.html'],
+    ['repaired new cowl', 'fabric.html'],
   ])('finds %s', (words, page) => {
     expect(found(words)).toContain(page);
   });

@@ -33,6 +33,11 @@ export const carSheet = (f: Fields) =>
       '{ name: A. Penhallow }',
       'owner',
     ),
+    'known-owners': field(
+      f.whole().optional(),
+      'How many owners the car is known to have had, the present one among them.',
+      '3',
+    ),
     opened: field(f.day(), 'The day the record begins.', '2025-02-03'),
     closed: field(f.day().optional(), 'The day the car left.', '2026-05-29'),
     units: field(f.oneOf(['inch', 'mm']), 'The units that measurements are shown in first.', 'inch'),

@@ -187,6 +187,7 @@ export const entrySheet = (f: Fields) => {
           since: field(f.day().optional(), 'From which day.', '2025-09-01'),
           until: field(f.day().optional(), 'To which day.', '2025-09-15'),
           result: field(f.text(), 'What came of it.', 'holds'),
+          by: field(f.ref('person').optional(), 'Who tested it, where the day’s person did not.', 'ines'),
           note: field(f.text().optional(), 'More about it.', 'no smell at the union'),
         }),
       ).optional(),

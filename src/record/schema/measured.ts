@@ -8,6 +8,8 @@ export const measuredLine = (f: Fields) => {
     kind: field(z.literal(name), 'The kind of measurement.', name),
     part: field(f.ref('part'), 'The part measured.', 'frame'),
     state: field(f.oneOf(STATE), 'Before the work, at a trial, or after it.', 'before'),
+    by: field(f.ref('person').optional(), 'Who read it, where the day’s person did not.', 'ines'),
+    with: field(f.text().optional(), 'What it was read with.', 'digital level, 3 1/2 in base'),
     note: field(f.text().optional(), 'What a later reader must know.', 'rail set to zero first'),
   });
   /** Said of every kind in the same words, since the guide lists once what all kinds have. */

@@ -16,6 +16,7 @@ export function bookCar({ car, shop, entries }: CarRecord): BookCar {
     ['Built', car.built],
     ['Body', car.style],
     ['Body by', car['bodied-by']],
+    ['Owners known', car['known-owners'] === undefined ? undefined : String(car['known-owners'])],
     ...Object.entries(car.numbers ?? {}).map(([name, text]): [string, string] => [
       `${capital(name)} number`,
       text,

@@ -1,6 +1,7 @@
 // How much of the car is original, repaired or new, and what tells a new piece from an old one.
 import type { CarRecord } from '../../record/record.ts';
-import { fabricShares, type Kept } from '../../rollup/fabric.ts';
+import { fabricShares } from '../../rollup/fabric.ts';
+import { KEPT_WORDS } from '../fabric.ts';
 import { fabricText } from '../part.ts';
 import { capital } from '../parts.ts';
 import { type BookTable, tableOf } from './table.ts';
@@ -39,16 +40,6 @@ export function bookFabric(record: CarRecord): BookFabric {
     ]),
   };
 }
-
-const KEPT_WORDS: { [kept in Kept]: string } = {
-  original: 'Original, as it was built',
-  'original-repaired': 'Original, repaired or with new pieces let in',
-  'earlier-repair': 'Repaired before this work, and left so',
-  'period-part': 'Another part of the same age',
-  reproduction: 'Reproduction',
-  'new-made': 'New made',
-  unknown: 'Not known',
-};
 
 function marksOf(record: CarRecord): { part: string; mark: string; question: string }[] {
   const names = new Map(record.parts.map(({ id, name }) => [id, name]));

@@ -4,7 +4,7 @@ import type { Options } from 'minisearch';
 /** One thing that can be found. `to` is its page, `text` all its words, `words` those shown under its title. */
 export type Searched = {
   id: number;
-  kind: 'Day' | 'Part' | 'Choice' | 'Photograph';
+  kind: 'Day' | 'Part' | 'Choice' | 'Page' | 'Photograph';
   to: string;
   title: string;
   words: string;
