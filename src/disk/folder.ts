@@ -1,13 +1,14 @@
 // Reads a record's folder: its texts, and which pictures are there. What can't be read is a problem, never a throw.
-import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { lstat, readdir, realpath, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Problem } from '../record/place.ts';
 import type { WrittenFile } from '../record/record.ts';
+import { notRead } from './not-read.ts';
+import { readText } from './read-text.ts';
 
 /** The texts and pictures of a folder, and what couldn't be read. */
 export type Folder = { files: WrittenFile[]; photos: string[]; problems: Problem[] };
 
-const MOST_BYTES = 1_000_000;
 const PICTURE = /\.(jpe?g|png|webp|tiff?|heic|heif|avif|gif)$/i;
 
 /** Reads a folder. Files whose name begins with a dot, and README.md, are not the record's. */
@@ -19,11 +20,15 @@ export async function readFolder(folder: string): Promise<Folder> {
     if (!(await stat(root)).isDirectory()) throw new Error('not a folder');
   } catch {
     found.problems.push(
-      problem('.', `There is no folder \`${folder}\`.`, 'Name the folder that holds car.md.'),
+      unreadable('.', `There is no folder \`${folder}\`.`, 'Name the folder that holds car.md.'),
     );
     return found;
   }
-  await walk(root, root, found);
+  try {
+    await walk(root, root, found);
+  } catch (error) {
+    found.problems.push(closed('.', folder, error));
+  }
   return found;
 }
 
@@ -38,89 +43,62 @@ async function walk(root: string, folder: string, found: Folder): Promise<void> 
     const path = join(folder, name);
     const file = relative(root, path).split(sep).join('/');
     try {
-      if ((await lstat(path)).isSymbolicLink() && !within(root, await realpath(path))) {
-        found.problems.push(
-          problem(
-            file,
-            `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
-            'Put the file itself here.',
-          ),
-        );
-        continue;
-      }
-      const about = await stat(path);
-      if (about.isDirectory() && (await realpath(path)) !== path) {
-        found.problems.push(
-          problem(
-            file,
-            `\`${file}\` is a link to a folder that is read already, so it isn’t read again.`,
-            'Take the link out.',
-          ),
-        );
-        continue;
-      }
-      if (about.isDirectory() && name.endsWith('.md')) {
-        found.problems.push(
-          problem(
-            file,
-            `\`${file}\` is a folder, and a text should be here.`,
-            'Give the folder another name.',
-          ),
-        );
-      } else if (about.isDirectory()) await walk(root, path, found);
-      else if (!about.isFile()) {
-        found.problems.push(problem(file, `\`${file}\` is no file that holds text.`, 'Take it out.'));
-      } else if (isPicture(name)) {
-        if (file.startsWith('photos/')) found.photos.push(file);
-      } else if (name.endsWith('.md') && file !== 'README.md') await readText(path, file, about.size, found);
+      const wrong = await look(root, path, file, found);
+      if (wrong) found.problems.push(unreadable(file, ...wrong));
     } catch (error) {
-      const code = (error as NodeJS.ErrnoException).code ?? 'unknown';
-      found.problems.push(
-        problem(file, `\`${file}\` can’t be opened (${code}).`, 'See that it is there and may be read.'),
-      );
+      found.problems.push(closed(file, file, error));
     }
   }
 }
 
-async function readText(path: string, file: string, size: number, found: Folder): Promise<void> {
-  if (size > MOST_BYTES) {
-    found.problems.push(
-      problem(
-        file,
-        `\`${file}\` is ${(size / 1e6).toFixed(1)} MB: too large for a day’s words, so it isn’t read.`,
-        'Keep pictures in photos/, and split the text into days (1 MB at most).',
-      ),
-    );
-    return;
+type Wrong = [reason: string, mend: string];
+
+/** Takes in what lies at a path; says why where it isn't read. */
+async function look(root: string, path: string, file: string, found: Folder): Promise<Wrong | undefined> {
+  if ((await lstat(path)).isSymbolicLink() && !within(root, await realpath(path))) {
+    return [
+      `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
+      'Put the file itself here.',
+    ];
   }
-  const bytes = await readFile(path);
-  let text: string;
-  try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    found.problems.push(problem(file, `\`${file}\` isn’t UTF-8 text.`, 'Save it again as UTF-8.'));
-    return;
+  const about = await stat(path);
+  if (about.isDirectory()) {
+    if ((await realpath(path)) !== path) {
+      return [
+        `\`${file}\` is a link to a folder that is read already, so it isn’t read again.`,
+        'Take the link out.',
+      ];
+    }
+    if (file.endsWith('.md')) {
+      return [`\`${file}\` is a folder, and a text should be here.`, 'Give the folder another name.'];
+    }
+    await walk(root, path, found);
+    return undefined;
   }
-  const nul = text.indexOf('\0');
-  if (nul >= 0) {
-    const lines = text.slice(0, nul).split('\n');
-    found.problems.push({
-      ...problem(
-        file,
-        `\`${file}\` holds a NUL byte, which no text has.`,
-        'Take it out, or write the line again.',
-      ),
-      place: { file, line: lines.length, column: (lines.at(-1) ?? '').length + 1 },
-    });
-    return;
+  if (!about.isFile()) return [`\`${file}\` is no file that holds text.`, 'Take it out.'];
+  if (file === 'README.md') return undefined;
+  if (file.endsWith('.md')) {
+    const read = await readText(path, file, about.size);
+    if ('text' in read) found.files.push(read);
+    else found.problems.push(read);
+    return undefined;
   }
-  found.files.push({ file, text });
+  if (isPicture(file) && file.startsWith('photos/')) found.photos.push(file);
+  else found.problems.push(...notRead(file, isPicture(file)));
+  return undefined;
 }
 
 function within(root: string, path: string): boolean {
   return path === root || path.startsWith(root + sep);
 }
 
-function problem(file: string, reason: string, mend: string): Problem {
+/** A file or folder that the system doesn't open. */
+function closed(file: string, name: string, error: unknown): Problem {
+  const { code } = error as NodeJS.ErrnoException;
+  if (code === undefined) throw error;
+  return unreadable(file, `\`${name}\` can’t be opened (${code}).`, 'See that it is there and may be read.');
+}
+
+function unreadable(file: string, reason: string, mend: string): Problem {
   return { rule: 'file-unreadable', severity: 'error', place: { file, line: 1, column: 1 }, reason, mend };
 }

@@ -43,6 +43,9 @@ export type BoughtLine = NonNullable<Entry['bought']>[number];
 export type OutsideLine = NonNullable<Entry['outside']>[number];
 export type ReturnedLine = NonNullable<Entry['returned']>[number];
 
+/** Bytes of the largest text that is read: more is no day’s words. */
+export const LARGEST_TEXT = 1_000_000;
+
 /** A text of the record as it came from the disk. `file` is relative to the record's folder, with `/`. */
 export type WrittenFile = { file: string; text: string };
 

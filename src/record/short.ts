@@ -17,13 +17,14 @@ export function short(text: string, most = MOST_OF_A_VALUE): string {
 
 /** A problem whose sentences quote no more than can be read, whichever check made them. */
 export function shortened(problem: Problem): Problem {
-  const reason = sentence(problem.reason);
+  const reason = shortSentence(problem.reason);
   return problem.mend === undefined
     ? { ...problem, reason }
-    : { ...problem, reason, mend: sentence(problem.mend) };
+    : { ...problem, reason, mend: shortSentence(problem.mend) };
 }
 
-function sentence(text: string): string {
+/** A sentence whose quotes, and which itself, are no longer than can be read. */
+export function shortSentence(text: string): string {
   if (text.length <= MOST_OF_A_QUOTE) return text;
   const quoted = text.replace(/`([^`]+)`/g, (_, quote: string) => `\`${short(quote, MOST_OF_A_QUOTE)}\``);
   return quoted.length <= MOST_OF_A_SENTENCE ? quoted : `${head(quoted, MOST_OF_A_SENTENCE)}…`;

@@ -7,6 +7,8 @@ import type { Row } from '../../record/writing/sheet/rows.ts';
 export type Sheet = { headings: string[]; rows: Row[] };
 
 const MOST_BYTES = 20_000_000;
+/** Years of a shop’s lines; each is read by the record’s own rules, and all of them once more together. */
+const MOST_ROWS = 20_000;
 
 export async function readSheet(path: string): Promise<Sheet | string> {
   const size = (await stat(path).catch(() => undefined))?.size;
@@ -24,10 +26,24 @@ export async function readSheet(path: string): Promise<Sheet | string> {
 
 /** The sheet in a text. */
 export function sheetOf(text: string, path: string): Sheet | string {
+  const nul = text.indexOf('\0');
+  if (nul >= 0) {
+    const line = text.slice(0, nul).split(/\r\n?|\n/).length;
+    return `\`${path}\` holds a NUL byte in line ${line}, which no sheet has. Save it again as “CSV UTF-8”.`;
+  }
   try {
-    const records = parse(text, { bom: true, delimiter: delimiterOf(text), relax_column_count: true });
+    const records = parse(text, {
+      bom: true,
+      delimiter: delimiterOf(text),
+      // A sheet that was put together from two may end its lines in two ways.
+      record_delimiter: ['\r\n', '\n', '\r'],
+      relax_column_count: true,
+    });
     const [headings, ...rows] = records;
     if (!headings) return `\`${path}\` is empty.`;
+    if (rows.length > MOST_ROWS) {
+      return `\`${path}\` has ${rows.length.toLocaleString('en-US')} rows, and ${MOST_ROWS.toLocaleString('en-US')} are brought at a time. Divide the sheet, by years for instance.`;
+    }
     return {
       headings: headings.map((heading) => heading.trim()),
       rows: rows.map((cells, i) => ({ row: i + 2, cells })),

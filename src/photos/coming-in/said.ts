@@ -1,10 +1,12 @@
 // What bringing pictures in says when it is done, in plain lines: of many that are alike, the first few by name.
+
+import { visibleMessage } from '../../views/visible.ts';
 import { verdictText } from '../verdict.ts';
 import type { BroughtIn } from './bring-in.ts';
 
 /** The lines, in the order in which they matter. */
 export function broughtInText({ listed, dryRun, ...done }: BroughtIn): string {
-  return [
+  const lines = [
     ...(dryRun ? ['With --dry-run nothing is written; this is what would be done.'] : []),
     done.copies.length === 0 ? 'No new pictures.' : `${pictures(done.copies.length)} copied into photos/.`,
     ...listed.map(({ day, photos, entry, how }) => `  ${day}: ${some(photos)}, ${HOW[how](entry)}`),
@@ -16,7 +18,8 @@ export function broughtInText({ listed, dryRun, ...done }: BroughtIn): string {
     ...(listed.length > 0 && !dryRun
       ? ['Next: write what each shows under `caption` and `alt`. npm run check says which are still without.']
       : []),
-  ].join('\n');
+  ];
+  return lines.map(visibleMessage).join('\n');
 }
 
 const HOW = {

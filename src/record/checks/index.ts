@@ -38,7 +38,9 @@ import { orderOverdue } from './order-overdue.ts';
 import { pairWithoutPartner } from './pair-without-partner.ts';
 import { personNotSaid } from './person-not-said.ts';
 import { photoMissing } from './photo-missing.ts';
+import { photoNameNotEverywhere } from './photo-name-not-everywhere.ts';
 import { photoNamedTwice } from './photo-named-twice.ts';
+import { photoNamesAlike } from './photo-names-alike.ts';
 import { photoNeverNamed } from './photo-never-named.ts';
 import { photoWithoutWords } from './photo-without-words.ts';
 import { priceDiffersFromOrder } from './price-differs-from-order.ts';
@@ -123,6 +125,8 @@ export const checks: readonly Check[] = [
   markUsedTwice,
   photoNeverNamed,
   photoNamedTwice,
+  photoNamesAlike,
+  photoNameNotEverywhere,
   photoWithoutWords,
   pairWithoutPartner,
 ];

@@ -2,7 +2,7 @@
 import type { Day } from '../../figures/days.ts';
 import { type Opened, openRecord } from '../open.ts';
 import type { Problem } from '../place.ts';
-import type { WrittenFile } from '../record.ts';
+import { LARGEST_TEXT, type WrittenFile } from '../record.ts';
 import { type Added, addedToEntry } from './add-to-entry.ts';
 import { entryFileOf } from './entry-file.ts';
 
@@ -22,6 +22,9 @@ export function dayPlan({ files }: Pick<Lying, 'files'>, day: Day, added: Added)
   const text = addedToEntry(before ?? '', added);
   if (text === undefined) {
     return `${file} is written in a way that can’t be added to safely. See what npm run check says of it, or write in it by hand.`;
+  }
+  if (new TextEncoder().encode(text).length > LARGEST_TEXT) {
+    return `${file} would become too large to be read again: 1 MB at most.`;
   }
   return { file, text, ...(before === undefined ? {} : { before }) };
 }

@@ -1,6 +1,7 @@
 // Turns the rows of a sheet into lines of entries. What can’t be read is refused row by row, with a sentence.
 import type { Day } from '../../../figures/days.ts';
 import { type CarRecord, lineName } from '../../record.ts';
+import { shortSentence } from '../../short.ts';
 import type { Keys } from '../edit.ts';
 import { lineProblems, refersTo } from '../line-problems.ts';
 import type { Columns } from './columns.ts';
@@ -38,7 +39,7 @@ function lineFromRow(
   record: CarRecord,
   once: SaidOnce,
 ): SheetLine | Refused {
-  const refuse = (why: string): Refused => ({ row, why });
+  const refuse = (why: string): Refused => ({ row, why: shortSentence(why) });
   if (cells.length !== keys.length) {
     return refuse(
       `It has ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'}, and the heading ${keys.length}. A cell that holds the sign between cells needs quotes round it.`,
