@@ -1,4 +1,5 @@
 // What is original, what was repaired and what is new, part by part: each change with who wrote it down, when, and why.
+import type { Day } from '../figures/days.ts';
 import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 import { decidedOn, fabricSaid, fabricShares, type Kept } from '../rollup/fabric.ts';
 import { chosenName, sentence } from './choices.ts';
@@ -68,20 +69,24 @@ export function fabricPage(record: CarRecord): FabricPage {
 /** Who, when and why of what a part is made of now. */
 export function changeOf(part: Part, record: CarRecord): Change {
   const { entry } = fabricSaid(part, record) ?? {};
-  const decided = decidedOn(part, record).map(
-    (choice): Reason => ({
-      choice: { text: choice.question, to: page.choice(choice.id) },
-      text: why(choice),
-    }),
-  );
-  const found = part.found
-    ? [{ text: sentence(`Found ${part.found.condition}${part.found.note ? `: ${part.found.note}` : ''}`) }]
-    : [];
   return {
     said: entry && { text: datedText(entry.day), to: page.day(entry.id) },
     who: entry ? atWork(part, entry, record).join(', ') : '',
-    reasons: decided.length > 0 ? decided : found,
+    reasons: reasonsOf(part, record),
   };
+}
+
+/** Why a part was worked on, as far as was decided by a day: the choices on it, else how it was found. */
+export function reasonsOf(part: Part, record: CarRecord, by?: Day): Reason[] {
+  const decided = decidedOn(part, record).filter((choice) => !by || (choice.decided?.on ?? '') <= by);
+  if (decided.length > 0)
+    return decided.map((choice) => ({
+      choice: { text: choice.question, to: page.choice(choice.id) },
+      text: why(choice),
+    }));
+  const { found } = part;
+  if (!found) return [];
+  return [{ text: sentence(`Found ${found.condition}${found.note ? `: ${found.note}` : ''}`) }];
 }
 
 /** `Decided March 14, 2025, by the owner: Splice the front end. The wood behind the cut rings.` */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { whyOfDay } from '../../src/views/day-why.ts';
 import { changeOf, fabricPage } from '../../src/views/fabric.ts';
 import { fabricDrawn } from '../../src/views/fabric-drawn.ts';
 import { recordOf, shopText } from '../rollup/records.ts';
@@ -103,5 +104,35 @@ describe('the drawing of what is original, repaired and new', () => {
     expect(drawn.words).toContain('Repaired or partly new: ');
     for (const { names } of drawn.told) expect(drawn.words).toContain(names);
     expect(drawn.told.map(({ how }) => how)).toEqual(['plain', 'hatched one way', 'dotted']);
+  });
+});
+
+describe('why a day’s work was done', () => {
+  const on = (day: string) => {
+    const changed = recordOf({
+      ...TEXTS,
+      [`log/${day}.md`]: '---\nhours:\n  - { part: sill, work: timber, time: 1h, by: ines }\n---\n',
+      'parts/sill.md': part('Sill', 'found: { on: 2025-02-10, condition: damaged, note: soft in front }\n'),
+    });
+    const entry = changed.entries.find((each) => each.day === day);
+    return entry && whyOfDay(entry, changed);
+  };
+
+  it('is what was decided by then, with the day, who and the reason', () => {
+    expect(on('2025-03-06')).toEqual([
+      {
+        part: { text: 'Sill', to: 'part/sill.html' },
+        reasons: [
+          {
+            choice: { text: 'Splice the sill, or a new one?', to: 'choice/sill.html' },
+            text: 'Decided March 5, 2025, by the owner, by letter: Splice it. The rest is sound.',
+          },
+        ],
+      },
+    ]);
+  });
+
+  it('is how the part was found before that', () => {
+    expect(on('2025-03-04')?.[0]?.reasons).toEqual([{ text: 'Found damaged: soft in front.' }]);
   });
 });
