@@ -1,8 +1,9 @@
 // What a form would come to, before anything is written: the sums, the forecast, what is wrong, and the difference.
 import { minutesText } from '../figures/hours.ts';
 import { moneyText } from '../figures/money-text.ts';
+import type { Opened } from '../record/open.ts';
 import type { CarRecord } from '../record/record.ts';
-import { type DayPlan, newProblems, openedWith } from '../record/writing/day-plan.ts';
+import { type DayPlan, type Lying, newProblems, openedWith } from '../record/writing/day-plan.ts';
 import { lineProblems } from '../record/writing/line-problems.ts';
 import { dayTotals } from '../rollup/day-totals.ts';
 import { rollUp } from '../rollup/roll-up.ts';
@@ -12,23 +13,39 @@ import { lineDifference } from '../views/line-difference.ts';
 import { plain } from '../views/live/said.ts';
 import type { Form, Looked } from './browser/told.ts';
 import { asValue, isBlank } from './entry-after.ts';
-import type { RecordAt } from './lying.ts';
+import type { Now, RecordAt } from './lying.ts';
 import { plansFor } from './plans.ts';
 import { signOf } from './sign.ts';
 
 const NOTHING: Looked = { lines: [], others: [], errors: 1, sums: [], files: [], sign: '' };
 
-/** Looks at a form as the record lies now. With `plans` it may be written, where `errors` is 0. */
-export async function looked(at: RecordAt, form: Form): Promise<{ told: Looked; plans: DayPlan[] }> {
-  const { lying, opened } = await at.now();
+/** What was seen: with `plans` it may be written, where `errors` is 0; `would` is the record with what isn’t yet. */
+export type Seen = { told: Looked; plans: DayPlan[]; lying: Lying; would?: Opened };
+
+/** Looks at a form as the record lies now. Asked again of the same, it gives what it saw. */
+export async function looked(at: RecordAt, form: Form): Promise<Seen> {
+  const now = await at.now();
+  const of = `${now.sign} ${signOf(JSON.stringify(form))}`;
+  const last = lastSeen.get(at);
+  if (last?.of === of) return last.seen;
+  const seen = look(at, form, now);
+  lastSeen.set(at, { of, seen });
+  return seen;
+}
+
+const lastSeen = new WeakMap<RecordAt, { of: string; seen: Seen }>();
+
+function look(at: RecordAt, form: Form, { lying, opened }: Now): Seen {
   const { record } = opened;
-  if (!record) return { told: { ...NOTHING, others: [CLOSED] }, plans: [] };
+  if (!record) return { told: { ...NOTHING, others: [CLOSED] }, plans: [], lying };
   const planned = plansFor(lying, form, at.given, signOf);
   const lines = wrongLines(form, record);
-  if ('refused' in planned) return { told: { ...NOTHING, lines, others: [planned.refused] }, plans: [] };
-  if ('conflict' in planned) return { told: { ...NOTHING, lines, conflict: planned.conflict }, plans: [] };
+  if ('refused' in planned)
+    return { told: { ...NOTHING, lines, others: [planned.refused] }, plans: [], lying };
+  if ('conflict' in planned)
+    return { told: { ...NOTHING, lines, conflict: planned.conflict }, plans: [], lying };
   const { plans } = planned;
-  const would = plans.length === 0 ? opened : openedWith(lying, plans);
+  const would = plans.length === 0 ? opened : openedWith(lying, plans, at.read);
   const own = new Set(plans.map(({ file }) => file));
   const fresh = newProblems(opened.problems, would.problems);
   const said = new Set(lines.flatMap(({ says }) => says));
@@ -55,6 +72,8 @@ export async function looked(at: RecordAt, form: Form): Promise<{ told: Looked; 
       sign: signOf(JSON.stringify(plans)),
     },
     plans,
+    lying,
+    would,
   };
 }
 

@@ -2,23 +2,28 @@
 import { readFolder } from '../disk/folder.ts';
 import { dayHere } from '../disk/open-folder.ts';
 import { type Opened, openRecord } from '../record/open.ts';
+import { sheetsRead } from '../record/read-sheet.ts';
 import type { Lying } from '../record/writing/day-plan.ts';
 import { signOf } from './sign.ts';
 
-export type Now = { lying: Lying; opened: Opened };
+/** `sign` is another for every other state of the record. */
+export type Now = { lying: Lying; opened: Opened; sign: string };
 
 /** Reads the folder at every call. `given` holds texts that were shown, by their signs, the latest of them. */
 export function recordAt(root: string, clock: () => Date = () => new Date()) {
   const given = new Map<string, string>();
+  const read = sheetsRead();
   let last: { sign: string; opened: Opened } | undefined;
   return {
     root,
+    /** Reads the record’s texts, each once for as long as it says the same. */
+    read,
     async now(): Promise<Now> {
       const { files, photos } = await readFolder(root);
       const lying = { files, photos, today: dayHere(clock()) };
       const sign = signOf(JSON.stringify(lying));
-      if (last?.sign !== sign) last = { sign, opened: openRecord(lying) };
-      return { lying, opened: last.opened };
+      if (last?.sign !== sign) last = { sign, opened: openRecord({ ...lying, read }) };
+      return { lying, opened: last.opened, sign };
     },
     /** Remembers a text that is shown, and gives its sign. */
     give(text: string | undefined): string {

@@ -4,11 +4,11 @@ import type { z } from 'zod';
 import { type Currency, currencyOf } from '../figures/currency.ts';
 import { type Day, isDay } from '../figures/days.ts';
 import type { Units } from '../figures/lengths.ts';
-import { readBody } from './body.ts';
 import { checks } from './checks/index.ts';
 import { splitFrontMatter } from './front-matter.ts';
 import { keptByWindows } from './id.ts';
 import { type Problem, sorted } from './place.ts';
+import { readSheet, type SheetsRead } from './read-sheet.ts';
 import type { Car, CarRecord, Choice, Entry, IssuedStatement, Part, Shop, WrittenFile } from './record.ts';
 import { carSheet } from './schema/car.ts';
 import { choiceSheet } from './schema/choice.ts';
@@ -17,8 +17,6 @@ import { type Fields, inRecord } from './schema/fields.ts';
 import { partSheet } from './schema/part.ts';
 import { shopSheet } from './schema/shop.ts';
 import { statementSheet } from './schema/statement.ts';
-import { shapeProblems } from './shape-problems.ts';
-import { withoutWrong } from './without-wrong.ts';
 
 /** A record as far as it could be read, all its problems, and the count of what was read. */
 export type Opened = { record?: CarRecord; problems: Problem[]; read: Counts };
@@ -31,11 +29,16 @@ export type Counts = {
   photos: number;
 };
 
-/** Opens a record from its texts. `today` only serves to notice dates in the future. */
+/**
+ * Opens a record from its texts. `today` only serves to notice dates in the future. Who opens a record again and again
+ * gives the same `read` each time, from `sheetsRead()`: a text that hasn’t changed since isn’t read anew. The checks run
+ * over all of it each time.
+ */
 export function openRecord(from: {
   files: readonly WrittenFile[];
   photos: readonly string[];
   today: Day;
+  read?: SheetsRead;
 }): Opened {
   const problems: Problem[] = [];
   const files = [...from.files].sort((a, b) => (a.file < b.file ? -1 : 1));
@@ -45,8 +48,9 @@ export function openRecord(from: {
     files
       .filter((written) => kindOf(written.file) === kind)
       .flatMap((written) => {
-        const read = readSheet(written, schema, problems);
-        return read ? [{ ...read, ...more(written.file) } as T] : [];
+        const { sheet, problems: found } = (from.read ?? readSheet)(written, schema);
+        for (const problem of found) problems.push(problem);
+        return sheet ? [{ ...sheet, ...more(written.file) } as T] : [];
       });
   for (const { file } of files) if (kindOf(file) === undefined) problems.push(misplaced(file));
   const [car] = kept<Car>('car', schemas.car, () => ({}));
@@ -104,32 +108,6 @@ export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entr
     return 'entry';
   if (/^statements\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'statement';
   return undefined;
-}
-
-/** Reads one file. Of a file with wrong fields, what is right is kept, so that it is still checked. */
-function readSheet({ file, text }: WrittenFile, schema: z.ZodType, problems: Problem[]) {
-  const split = splitFrontMatter(file, text);
-  const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
-  for (const problem of [...split.problems, ...inBody]) problems.push(problem);
-  if (split.broken) return undefined;
-  const doubt: PropertyKey[][] = split.problems.length > 0 ? [[]] : [];
-  const read = schema.safeParse(split.values);
-  if (read.success) {
-    return { ...(read.data as object), file, body, placeAt: split.at, ...wrongIn(doubt) };
-  }
-  const { issues } = read.error;
-  problems.push(...shapeProblems(issues, split, schema));
-  const { values, at } = withoutWrong(split, issues);
-  const again = schema.safeParse(values);
-  if (!again.success) return undefined;
-  const wrong = wrongIn([...doubt, ...issues.map(({ path }) => path)]);
-  return { ...(again.data as object), file, body, placeAt: at, ...wrong };
-}
-
-/** Which top-level fields something was wrong in; a wrong place that isn't inside one may touch them all. */
-function wrongIn(paths: readonly PropertyKey[][]): { whole: boolean; sure: (field: string) => boolean } {
-  const wrong = new Set(paths.map(([field]) => field));
-  return { whole: paths.length === 0, sure: (field) => !wrong.has(undefined) && !wrong.has(field) };
 }
 
 const built = new Map<string, ReturnType<typeof buildSheets>>();

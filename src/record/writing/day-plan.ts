@@ -2,6 +2,7 @@
 import type { Day } from '../../figures/days.ts';
 import { type Opened, openRecord } from '../open.ts';
 import type { Problem } from '../place.ts';
+import type { SheetsRead } from '../read-sheet.ts';
 import { LARGEST_TEXT, type WrittenFile } from '../record.ts';
 import { type Added, addedToEntry } from './add-to-entry.ts';
 import { entryFileOf } from './entry-file.ts';
@@ -29,11 +30,11 @@ export function dayPlan({ files }: Pick<Lying, 'files'>, day: Day, added: Added)
   return { file, text, ...(before === undefined ? {} : { before }) };
 }
 
-/** The record with some files as they would be. */
-export function openedWith(from: Lying, plans: readonly DayPlan[]): Opened {
+/** The record with some files as they would be; `read` reads its texts, as `openRecord` says. */
+export function openedWith(from: Lying, plans: readonly DayPlan[], read?: SheetsRead): Opened {
   const fresh = new Map(plans.map(({ file, text }) => [file, text]));
   const files = from.files.filter(({ file }) => !fresh.has(file));
-  return openRecord({ ...from, files: [...files, ...plans.map(({ file, text }) => ({ file, text }))] });
+  return openRecord({ ...from, files: [...files, ...plans.map(({ file, text }) => ({ file, text }))], read });
 }
 
 /** Problems that were not there before; lines may have moved, so places don’t count. */
