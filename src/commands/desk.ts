@@ -8,6 +8,7 @@ import { deskServer } from '../desk/server.ts';
 import { recordFolder } from '../disk/open-folder.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { asked, oneFolder, portOf } from './asked.ts';
+import { dayPages } from './desk/day-pages.ts';
 
 const USE = `Use: npm run desk -- [--lan] [--port 4321] [folder]. The folder is the record; RECORD or content unless named.
 With --lan it answers at this machine’s address in the local network, to whoever says the code that is shown.`;
@@ -44,6 +45,7 @@ async function desk(): Promise<number> {
   const server = deskServer({
     at,
     token,
+    draw: dayPages(),
     ...(lan ? { pairing: pairing((code) => console.log(`Code for the next phone: ${code}`)) } : {}),
   });
   return listen(server, host, port, (at) => {

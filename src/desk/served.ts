@@ -12,18 +12,24 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const at = (path: string) => new URL(`../../${path}`, import.meta.url);
 
+/** A file as it goes to the browser. */
+export type Served = { type: string; body: Buffer | string };
+
 /** A file by its path on the desk; nothing for any other path. */
-export async function servedFile(path: string): Promise<{ type: string; body: Buffer | string } | undefined> {
+export async function servedFile(path: string): Promise<Served | undefined> {
   const type = TYPES[extname(path)];
   if (type === undefined) return undefined;
   if (path === '/script/desk.js') return { type, body: await compiled() };
   if (path === '/style/desk.css') return { type, body: await readFile(at('src/desk/desk.css')) };
-  if (
-    path !== '/favicon.svg' &&
-    path !== '/style/ashframe.css' &&
-    !/^\/style\/fonts\/[a-z0-9-]+\.woff2$/.test(path)
-  )
-    return undefined;
+  return isSites(path) ? sitesFile(path) : undefined;
+}
+
+/** The site’s own styles, type and sign, as they stand beside its pages. */
+const isSites = (path: string) =>
+  /^\/(?:favicon\.svg|style\/[a-z]+\.css|style\/fonts\/[a-z0-9-]+\.woff2)$/.test(path);
+
+function sitesFile(path: string) {
+  const type = TYPES[extname(path)] ?? '';
   return readFile(at(`public${path}`)).then(
     (body) => ({ type, body }),
     () => undefined,

@@ -12,40 +12,49 @@ import type { RecordAt } from './lying.ts';
 import { deskPage, pairingPage } from './page.ts';
 import type { Pairing } from './pairing.ts';
 import { pictureIn, smallPicture } from './pictures.ts';
+import { type DrawsDay, type Preview, type Previews, previews, SHOWN_ONLY } from './preview.ts';
 import { planDrawing, servedFile } from './served.ts';
 import { toldOf } from './told.ts';
 import { written } from './written.ts';
 
-/** `pairing` is there where a phone may come in by a code. */
-export type Desk = { at: RecordAt; token: string; pairing?: Pairing };
+/** `pairing` is there where a phone may come in by a code, `draw` where the site’s pages can be drawn. */
+export type Desk = {
+  at: RecordAt;
+  token: string;
+  pairing?: Pairing | undefined;
+  draw?: DrawsDay | undefined;
+};
 
 /** The server, not listening yet. It answers at the address that it comes to listen on, and at no other name. */
 export function deskServer(desk: Desk): Server {
   const turns = oneByOne();
+  const pages = desk.draw && previews(desk.draw, desk.at);
   const server = createServer((request, response) => {
     const where = server.address();
     const [host, port] = typeof where === 'object' && where ? [where.address, where.port] : ['', 0];
-    answer(desk, turns, request, response, { host: `${host}:${port}`, cookie: `desk-${port}` }).catch(
-      (error) => {
-        if (error instanceof TooLarge) return tooLarge(request, response);
-        if (!response.headersSent)
-          refuse(response, { status: 500, says: 'The desk can’t do that; see the terminal.' });
-        if ((error as NodeJS.ErrnoException).code !== 'ECONNRESET') console.error(error);
-      },
-    );
+    const here: Here = { host: `${host}:${port}`, cookie: `desk-${port}`, turns, pages };
+    answer(desk, request, response, here).catch((error) => {
+      if (error instanceof TooLarge) return tooLarge(request, response);
+      if (!response.headersSent)
+        refuse(response, { status: 500, says: 'The desk can’t do that; see the terminal.' });
+      if ((error as NodeJS.ErrnoException).code !== 'ECONNRESET') console.error(error);
+    });
   });
   return server;
 }
 
-type Turns = ReturnType<typeof oneByOne>;
-type Here = { host: string; cookie: string };
+type Here = {
+  host: string;
+  cookie: string;
+  turns: ReturnType<typeof oneByOne>;
+  pages: Previews | undefined;
+};
 
 async function answer(
   desk: Desk,
-  turns: Turns,
   request: IncomingMessage,
   response: ServerResponse,
-  { host, cookie }: Here,
+  { host, cookie, turns, pages }: Here,
 ): Promise<void> {
   for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
   const no = strange(request, host);
@@ -69,16 +78,25 @@ async function answer(
       return told(response, 'refused' in came ? 422 : 200, came);
     }
     case 'POST /look':
+    case 'POST /preview':
     case 'POST /write': {
       const asked = readForm(await bodyText(request, MOST.form));
       if (!asked) return refuse(response, { status: 400, says: 'That is no form of this desk.' });
       if (doing === 'POST /look')
         return told(response, 200, (await turns(() => looked(desk.at, asked.form))).told);
+      if (doing === 'POST /preview') {
+        // What is drawn waits for nobody’s turn, so that nobody who types waits for it.
+        const seen = await turns(() => looked(desk.at, asked.form));
+        return told(response, 200, pages ? await pages.of(asked.form, seen) : NO_PAGES);
+      }
       const done = await turns(() => written(desk.at, asked.form, asked.sign));
       return told(response, 'said' in done ? 200 : done.looked?.conflict ? 409 : 422, done);
     }
   }
-  const file = request.method === 'GET' ? await servedFile(url.pathname) : undefined;
+  if (request.method !== 'GET') return refuse(response, NO_SUCH);
+  const preview = await pages?.at(url.pathname);
+  if (preview) response.setHeader('content-security-policy', SHOWN_ONLY);
+  const file = preview ?? (await servedFile(url.pathname));
   if (!file) return refuse(response, NO_SUCH);
   response.setHeader('content-type', file.type).end(file.body);
 }
@@ -133,11 +151,12 @@ async function thePicture({ at }: Desk, response: ServerResponse, asked: URLSear
   response.setHeader('content-type', 'image/webp').end(picture);
 }
 
+const NO_PAGES: Preview = { refused: 'Pages can’t be drawn here. Writing goes on as before.' };
 const NO_SUCH: Refusal = { status: 404, says: 'There is nothing of that name at the desk.' };
 const HEADERS = {
   'cache-control': 'no-store',
   'content-security-policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; frame-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'referrer-policy': 'same-origin',

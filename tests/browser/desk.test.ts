@@ -6,6 +6,7 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { DAY, FILE, FLAGS, recordBefore, TEXT } from '../commands/a-day.ts';
 import { demoCopy, npmRun } from '../commands/run.ts';
+import { demoSite } from './built.ts';
 import { openBrowser, troubles } from './chromium.ts';
 import { serve } from './served.ts';
 
@@ -137,6 +138,50 @@ it('writes a full day at the desk: the file a person would have written, and tha
   expect(await readFile(join(other, FILE), 'utf8')).toBe(TEXT);
   expect(found).toEqual([]);
 }, 240_000);
+
+it('shows the day’s page as the site has it, and anew while it is open and something is typed', async () => {
+  const folder = await demoCopy();
+  const { page, found } = await openDesk(folder, '2025-11-21');
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  const box = page.getByLabel('What was found, what was done, and why');
+  const words = await box.inputValue();
+  const typed = page.waitForResponse(/look$/);
+  await box.fill(`${words} `);
+  await typed;
+  // Nothing is drawn for who doesn’t look.
+  expect(asked).not.toContain('/preview');
+  await page.getByText('The page of the day, as it will be drawn').click();
+  const frame = page.locator('.drawn iframe');
+  await frame.waitFor();
+  const path = await frame.evaluate((one) => (one as HTMLIFrameElement).getAttribute('src') ?? '');
+  const drawn = await page.evaluate(async (at) => (await fetch(at)).text(), path);
+  const { folder: site } = await demoSite();
+  const built = await readFile(join(site, 'day/2025-11-21.html'), 'utf8');
+  expect(bare(drawn)).toBe(bare(built));
+
+  await box.fill(`${words} Then the lamp was lit.`);
+  await page.frameLocator('.drawn iframe').getByText('Then the lamp was lit.').waitFor();
+  expect(await page.locator('.drawn iframe').count()).toBe(1);
+  await page.getByRole('button', { name: 'See what will be written' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.frameLocator('iframe').getByText('Then the lamp was lit.').waitFor();
+  await dialog.getByRole('button', { name: 'Back to the day' }).click();
+
+  // Only the page’s own script runs at the desk; in what it shows, none does.
+  const sandbox = await frame.first().evaluate((one) => (one as HTMLIFrameElement).sandbox.value);
+  expect(sandbox).toBe('allow-same-origin');
+  expect(found).toEqual([]);
+}, 240_000);
+
+/** A page without its scripts, what it says of itself to the browser, and white space between tags. */
+function bare(html: string): string {
+  return html
+    .replaceAll(/<script\b[^>]*>[\s\S]*?<\/script>|<meta http-equiv[^>]*>/g, '')
+    .replaceAll(/\s+/g, ' ')
+    .replaceAll(/> (?=<)/g, '>')
+    .replace(/^<!doctype/i, '<!DOCTYPE');
+}
 
 it('can be used by keyboard, with a screen reader and on a phone', async () => {
   const { page, found } = await openDesk(await demoCopy(), '2025-11-21');

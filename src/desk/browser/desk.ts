@@ -60,6 +60,7 @@ function start(told: Told, place: HTMLElement): void {
       section('Anything else', ...others(state)),
     ),
     look.side,
+    look.page,
     look.bar,
   );
   const reading = document.querySelector<HTMLElement>('#reading');

@@ -1,5 +1,6 @@
 // Asks the desk what the form would come to, shows it, and writes what was shown.
 import { differenceOf } from './difference.ts';
+import { drawnPage } from './drawn-page.ts';
 import { keepForLater } from './later.ts';
 import { button, made } from './made.ts';
 import { send } from './send.ts';
@@ -9,13 +10,14 @@ import type { Conflict, Looked } from './told.ts';
 /** How long the page waits for the next key before it asks, in milliseconds. */
 const PAUSE = 500;
 
-export type Looking = { later: () => void; side: HTMLElement; bar: HTMLElement };
+export type Looking = { later: () => void; side: HTMLElement; page: HTMLElement; bar: HTMLElement };
 
 export function looking(state: State): Looking {
   const sums = made('div', { class: 'sums', role: 'status' });
   const problems = made('div', { class: 'problems', role: 'status' });
   const first = made('p', { class: 'first' });
   const dialog = made('dialog', { class: 'written', 'aria-label': 'What will be written' });
+  const page = drawnPage(state);
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
 
@@ -39,7 +41,7 @@ export function looking(state: State): Looking {
     const answer = await send('/look', { form: state.form });
     if (own !== asked) return undefined;
     if (!('looked' in answer)) {
-      problems.replaceChildren(made('p', {}, 'says' in answer ? answer.says : answer.said));
+      problems.replaceChildren(made('p', {}, 'says' in answer ? answer.says : ''));
       return undefined;
     }
     show(answer.looked);
@@ -60,8 +62,9 @@ export function looking(state: State): Looking {
     }
     if ('looked' in answer) show(answer.looked);
     const conflict = 'looked' in answer ? answer.looked.conflict : undefined;
+    const says = 'says' in answer ? answer.says : '';
     open(
-      ...(conflict ? both(state, conflict) : [made('h2', {}, 'Not written'), made('p', {}, answer.says)]),
+      ...(conflict ? both(state, conflict) : [made('h2', {}, 'Not written'), made('p', {}, says)]),
       back(),
     );
   };
@@ -73,10 +76,13 @@ export function looking(state: State): Looking {
     const files = told.files.map(({ file, difference }) =>
       made('section', {}, made('h3', {}, file), differenceOf(difference, file)),
     );
+    const shown = drawnPage(state, page.all.open);
+    shown.draw();
     const stops = told.errors > 0 || files.length === 0;
     open(
       made('h2', {}, files.length === 0 ? 'There is nothing to write yet' : 'What will be written'),
       ...files,
+      ...(files.length === 0 ? [] : [shown.all]),
       ...(told.errors > 0
         ? [made('p', {}, 'Something is wrong yet: see what the page says. Nothing can be written before.')]
         : []),
@@ -91,8 +97,12 @@ export function looking(state: State): Looking {
   return {
     later: () => {
       clearTimeout(waiting);
-      waiting = setTimeout(look, PAUSE);
+      waiting = setTimeout(() => {
+        look();
+        page.draw();
+      }, PAUSE);
     },
+    page: page.all,
     side: made(
       'section',
       { class: 'side', 'aria-label': 'What the day comes to' },

@@ -1,7 +1,7 @@
 // Asks the desk; what it can’t do comes back as a sentence.
 import type { Looked } from './told.ts';
 
-type Answer = { looked: Looked; says: string } | { said: string } | { says: string };
+type Answer = { looked: Looked; says: string } | { said: string } | { page: string } | { says: string };
 
 export async function send(path: string, what: unknown): Promise<Answer> {
   try {
@@ -9,6 +9,7 @@ export async function send(path: string, what: unknown): Promise<Answer> {
     if (!/json/.test(answer.headers.get('content-type') ?? '')) return { says: (await answer.text()).trim() };
     const told = await answer.json();
     if (path === '/look') return { looked: told, says: '' };
+    if (told.page) return { page: told.page };
     if (told.said) return { said: told.said };
     return told.looked ? { looked: told.looked, says: told.refused } : { says: told.refused };
   } catch {

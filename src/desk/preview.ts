@@ -1,0 +1,106 @@
+// The day’s page as the site would draw it, of a form that isn’t written yet. It is drawn only while somebody looks at
+// it, and kept for as long as the browser takes to fetch what belongs to it.
+import { randomUUID } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Day } from '../figures/days.ts';
+import { lookAtPhotos } from '../photos/look.ts';
+import { photoCache } from '../photos/make.ts';
+import { WEB_PICTURE } from '../photos/plan.ts';
+import type { Opened } from '../record/open.ts';
+import { sorted } from '../record/place.ts';
+import { type CarRecord, type Entry, photoPath } from '../record/record.ts';
+import { page } from '../views/links.ts';
+import type { Photos } from '../views/photos.ts';
+import type { Form } from './browser/told.ts';
+import { fileOf, liesWithin } from './entry-of.ts';
+import type { Seen } from './looked.ts';
+import type { RecordAt } from './lying.ts';
+import { type Served, servedFile } from './served.ts';
+import { webPictures } from './web-pictures.ts';
+
+/** The record that a page is drawn from, and the pictures on it. */
+export type Drawn = Opened & { record: CarRecord; today: Day; photos: Photos };
+export type DrawnPages = { day: string; problems: string };
+/** Draws the page of an entry, and that of the checks, as HTML with relative links. */
+export type DrawsDay = (entry: string, from: Drawn) => Promise<DrawnPages>;
+
+/** Where the page is, on the desk; or a sentence that says why there is none. */
+export type Preview = { page: string } | { refused: string };
+export type Previews = ReturnType<typeof previews>;
+
+export function previews(draw: DrawsDay, at: RecordAt) {
+  const pictures = webPictures(at.root);
+  const kept = new Map<string, Map<string, string>>();
+  const keep = (pages: Map<string, string>): string => {
+    const key = randomUUID();
+    kept.set(key, pages);
+    for (const old of [...kept.keys()].slice(0, -MOST)) kept.delete(old);
+    return key;
+  };
+  return {
+    /** Draws what was seen of a form. */
+    async of({ entry }: Form, { told, lying: { files: texts, today }, would }: Seen): Promise<Preview> {
+      if (told.conflict)
+        return { refused: 'The page isn’t drawn while the file is changed by somebody else.' };
+      const record = would?.record;
+      const file = fileOf(
+        entry,
+        texts.map((written) => written.file),
+      );
+      const written = record?.entries.find((one) => one.file === file);
+      if (!would || !record || !written)
+        return { refused: told.others[0] ?? 'Nothing is written of this day yet, so there is no page.' };
+      try {
+        const photos = await pictures(await lyingPictures(at.root, written, record));
+        const problems = sorted([...would.problems, ...(await lookAtPhotos(at.root, record.photos))]);
+        const pages = await draw(written.id, { ...would, record, problems, today, photos });
+        const drawn = new Map([
+          [page.day(written.id), withoutScripts(pages.day)],
+          [page.problems, withoutScripts(pages.problems)],
+        ]);
+        return { page: `/preview/${keep(drawn)}/${page.day(written.id)}` };
+      } catch (error) {
+        console.error('The page couldn’t be drawn.', error);
+        return { refused: 'The page can’t be drawn now; the terminal says why. Writing goes on as before.' };
+      }
+    },
+    /** A page that was drawn, or what belongs to it, by its path on the desk. */
+    async at(path: string): Promise<Served | undefined> {
+      const [, key = '', file = ''] = /^\/preview\/([^/]+)\/(.+)$/.exec(path) ?? [];
+      const pages = kept.get(key);
+      if (!pages) return undefined;
+      const html = pages.get(file);
+      if (html !== undefined) return { type: HTML, body: html };
+      if (file.endsWith('.html')) return { type: HTML, body: ELSEWHERE };
+      const picture = /^photos\/([^/]+)$/.exec(file)?.[1] ?? '';
+      if (!WEB_PICTURE.test(picture)) return servedFile(`/${file}`);
+      const body = await readFile(join(photoCache, picture)).catch(() => undefined);
+      return body && { type: 'image/webp', body };
+    },
+  };
+}
+
+/** The pictures of an entry that lie in the record, as paths in it. */
+async function lyingPictures(
+  root: string,
+  { photos = [], day }: Entry,
+  record: CarRecord,
+): Promise<string[]> {
+  const files = photos.map(({ file }) => photoPath(file, day)).filter((file) => record.photos.includes(file));
+  const within = await Promise.all(files.map((file) => liesWithin(root, file)));
+  return files.filter((_, n) => within[n]);
+}
+
+/** So many pages are kept: those of a few browsers that look at once. */
+const MOST = 12;
+const HTML = 'text/html; charset=utf-8';
+const ELSEWHERE =
+  '<!doctype html><html lang="en-US"><title>Another page</title><p>Only the day and its checks are drawn here. npm run dev shows the other pages.</p></html>';
+
+/** Scripts are off where the page is shown; a browser would say so of each. */
+const withoutScripts = (html: string) => html.replaceAll(/<script\b[^>]*>[\s\S]*?<\/script>/g, '');
+
+/** What such a page may do: be shown by the desk, with its own styles and pictures, and run nothing. */
+export const SHOWN_ONLY =
+  "default-src 'none'; img-src 'self' data:; style-src 'self' 'unsafe-inline'; font-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'; sandbox allow-same-origin";
