@@ -2,7 +2,10 @@
 import type { CarRecord } from '../record/record.ts';
 import { fabricShares, type Kept } from '../rollup/fabric.ts';
 
-/** How a place is drawn. Places where parts differ are drawn as repaired: some of what is there is old, some new. */
+/**
+ * How a place is drawn. Where its parts differ it is drawn as repaired, since some of what is there is old and some new;
+ * beside old ones, one of no known origin makes the place not known.
+ */
 export type FabricMark = 'kept' | 'mended' | 'renewed' | 'unsaid';
 
 const DRAWN: { [kept in Kept]: FabricMark } = {
@@ -53,7 +56,7 @@ export function fabricDrawn(record: CarRecord): FabricDrawn {
 }
 
 function together(marks: readonly FabricMark[]): FabricMark {
-  const known = new Set(marks.filter((mark) => mark !== 'unsaid'));
-  const [only, ...more] = known;
-  return more.length > 0 ? 'mended' : (only ?? 'unsaid');
+  const [only = 'unsaid', ...more] = new Set(marks);
+  if (more.length === 0) return only;
+  return marks.every((mark) => mark === 'kept' || mark === 'unsaid') ? 'unsaid' : 'mended';
 }

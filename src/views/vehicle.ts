@@ -93,10 +93,10 @@ function damagesOf(record: CarRecord): string {
     .join(' ');
 }
 
-/** `Cowl: found damaged, both lower corners gone; now original (corners new).` */
+/** `Cowl, found damaged: Both lower corners gone; now original (corners new).` */
 function damageOf(part: Part, record: CarRecord): string {
   const now = fabricNow(part, record);
   const note = part.found?.note?.replace(/\.$/, '');
-  const found = `${part.name}: found ${part.found?.condition}${note ? `, ${note}` : ''}`;
+  const found = `${part.name}, found ${part.found?.condition}${note ? `: ${note}` : ''}`;
   return sentence(now ? `${found}; now ${now}` : found);
 }

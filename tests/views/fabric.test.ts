@@ -98,6 +98,8 @@ describe('the drawing of what is original, repaired and new', () => {
   it('marks each place, and a place where parts differ as repaired', () => {
     expect(drawn.marks).toMatchObject({ 'sill-left': 'mended', top: 'mended', lamps: 'unsaid' });
     expect(drawn.marks.cowl).toBeUndefined();
+    const cloth = { ...TEXTS, 'parts/irons.md': part('Top irons', 'at: top\nfabric: original\n') };
+    expect(fabricDrawn(recordOf(cloth)).marks.top).toBe('unsaid');
   });
 
   it('says in words what it shows', () => {

@@ -58,7 +58,7 @@ describe('the car as schema.org has it', () => {
       'parts/hood.md': part('Hood', 'sound'),
     });
     expect(knownVehicleDamages).toBe(
-      'Cowl: found damaged, as told; now new made. Door: found missing, as told.',
+      'Cowl, found damaged: as told; now new made. Door, found missing: as told.',
     );
   });
 
