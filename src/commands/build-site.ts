@@ -1,11 +1,16 @@
 // Checks a record and builds its site.
 import { access, cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
-import { build } from 'astro';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { handToPages } from '../disk/handed.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos } from '../photos/make.ts';
-import { type Audience, BUILT } from '../views/audience.ts';
+import { publishPhotos } from '../photos/publish.ts';
+import { forAudience } from '../record/audience.ts';
+import { type Audience, BUILT, seesOf } from '../views/audience.ts';
+import { namedPhotos } from '../views/photos.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
+import { compiledPages } from './build/compiled.ts';
+import { drawPages } from './build/draw.ts';
 
 /**
  * Builds the site of the record for one audience into a folder. Errors stop it, after all of them are printed; false then. The
@@ -24,23 +29,34 @@ export async function buildSite(
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
   }
-  const { record, problems, read, folder } = await openFolder(recordFolder());
+  const opened = await openFolder(recordFolder());
+  const { record, problems, read, folder } = opened;
   say(problemsText(problems, read));
-  if (problems.some(({ severity }) => severity === 'error')) {
+  if (!record || problems.some(({ severity }) => severity === 'error')) {
     console.error('The site isn’t built while the record has errors.');
     return false;
   }
   // Making a picture can find more than the look at its head that was told of above.
   const told = new Set(problems.map(problemText));
-  const { problems: inPhotos } = await makePhotos(folder, record?.photos ?? []);
-  for (const more of inPhotos.map(problemText)) if (!told.has(more)) say(more);
+  const made = await makePhotos(folder, record.photos);
+  for (const more of made.problems.map(problemText)) if (!told.has(more)) say(more);
   const making = join('.cache', `site-${audience}-${process.pid}`);
-  await build({ root: '.', outDir: `./${making}`, cacheDir: `./${making}-astro`, logLevel: 'error' });
+  await rm(making, { recursive: true, force: true });
+  const { pages, beside } = await compiledPages();
+  const sees = seesOf(audience);
+  await cp(beside, making, {
+    recursive: true,
+    filter: (from) => sees.has(relative(beside, from).split(sep).join('/')),
+  });
+  handToPages({ opened, made });
+  await drawPages(pages, making);
+  const named = namedPhotos(forAudience(record, audience));
+  const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
+  await publishPhotos(shown, join(making, 'photos'));
   await rm(out, { recursive: true, force: true });
   await mkdir(dirname(resolve(out)), { recursive: true });
   await rename(making, out).catch(() => cp(making, out, { recursive: true }));
   await rm(making, { recursive: true, force: true });
-  await rm(`${making}-astro`, { recursive: true, force: true });
   say(`The site is in ${out}: open index.html in it.`);
   return true;
 }

@@ -1,17 +1,12 @@
-// Joins the site to the record: web pictures go out beside the pages, and `npm run dev` sees a saved log.
+// Joins the site to the record in `npm run dev`: web pictures are served, and a saved log is seen.
 import { readFile } from 'node:fs/promises';
 import { join, sep } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { openFolder, recordFolder } from '../disk/open-folder.ts';
-import { makePhotos, photoCache } from '../photos/make.ts';
+import { recordFolder } from '../disk/open-folder.ts';
+import { photoCache } from '../photos/make.ts';
 import { WEB_PICTURE } from '../photos/plan.ts';
-import { publishPhotos } from '../photos/publish.ts';
-import { forAudience } from '../record/audience.ts';
-import { audienceNamed } from '../views/audience.ts';
-import { namedPhotos } from '../views/photos.ts';
 
-/** Copies the web pictures of the record into the built site, and serves them in dev. Camera files stay out. */
+/** Serves the web pictures of the record in dev; a build puts them beside the pages. Camera files stay out. */
 export function recordPhotos(): AstroIntegration {
   return {
     name: 'record-photos',
@@ -25,14 +20,6 @@ export function recordPhotos(): AstroIntegration {
             () => next(),
           );
         });
-      },
-      'astro:build:done': async ({ dir }) => {
-        const { record, folder } = await openFolder(recordFolder());
-        if (!record) return;
-        const named = namedPhotos(forAudience(record, audienceNamed(process.env.ASHFRAME_FOR) ?? 'history'));
-        const { photos } = await makePhotos(folder, record.photos);
-        const shown = [...photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
-        await publishPhotos(shown, fileURLToPath(new URL('photos/', dir)));
       },
     },
   };

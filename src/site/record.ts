@@ -1,5 +1,6 @@
 // The one module that opens the record for the pages. A build opens it once; `npm run dev` opens it again when
 // a file of the record has changed.
+import { handedToPages } from '../disk/handed.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
@@ -22,7 +23,8 @@ let opened: { stamp: unknown; site: Promise<Site> } | undefined;
 
 /** The record, opened once for as long as nothing in it changes. */
 export function site(): Promise<Site> {
-  const { ashframeStamp: stamp } = globalThis as { ashframeStamp?: unknown };
+  const { ashframeStamp } = globalThis as { ashframeStamp?: unknown };
+  const stamp = handedToPages() ?? ashframeStamp;
   if (!opened || opened.stamp !== stamp) opened = { stamp, site: open() };
   return opened.site;
 }
@@ -51,13 +53,22 @@ export async function book(): Promise<Site & { record: CarRecord }> {
   return whole;
 }
 
-/** What the audience that the pages are made for may see. */
-export const sees: Sees = seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history');
+/** What the audience that the pages are made for may see, asked anew each time: pages outlive a build in one process. */
+export const sees = new Proxy({} as Sees, {
+  get: (_, key) => Reflect.get(seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history'), key),
+});
 
 async function open(): Promise<Site> {
-  const { record: whole, problems: found, read, folder, today } = await openFolder(recordFolder());
+  const handed = handedToPages();
+  const {
+    record: whole,
+    problems: found,
+    read,
+    folder,
+    today,
+  } = handed?.opened ?? (await openFolder(recordFolder()));
   if (!whole) return { ...told(found, read), today, record: undefined };
-  const { photos, problems: inPhotos } = await makePhotos(folder, whole.photos);
+  const { photos, problems: inPhotos } = handed?.made ?? (await makePhotos(folder, whole.photos));
   // Making a picture says more of it than a look at its head did.
   const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
   // Everything after this, sums too, knows only what this audience may see.

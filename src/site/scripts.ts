@@ -5,15 +5,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { build } from 'esbuild';
-import { audienceNamed, seesOf } from '../views/audience.ts';
 
-/** A script for each kind of page that has one, by its file in browser/. A history has no figures to move. */
-function scripts(): string[] {
-  const { money } = seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history');
-  return [...(money ? ['what-if'] : []), 'viewer', 'search'];
-}
+/** A script for each kind of page that has one, by its file in browser/. */
+const SCRIPTS = ['what-if', 'viewer', 'search'];
 
-/** Writes the scripts beside the pages of the built site, and serves them in dev as they are written. */
+/** Writes the scripts beside the compiled pages, and serves them in dev as they are written. */
 export function browserScripts(): AstroIntegration {
   return {
     name: 'browser-scripts',
@@ -21,7 +17,7 @@ export function browserScripts(): AstroIntegration {
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
           const [, name = ''] = /^\/script\/([^/]+)\.js(?:\?|$)/.exec(request.url ?? '') ?? [];
-          if (!scripts().includes(name)) return next();
+          if (!SCRIPTS.includes(name)) return next();
           compiled(name).then(
             (script) => response.setHeader('content-type', 'text/javascript').end(script),
             next,
@@ -31,7 +27,7 @@ export function browserScripts(): AstroIntegration {
       'astro:build:done': async ({ dir }) => {
         const folder = fileURLToPath(new URL('script/', dir));
         await mkdir(folder, { recursive: true });
-        for (const name of scripts()) await writeFile(join(folder, `${name}.js`), await compiled(name));
+        for (const name of SCRIPTS) await writeFile(join(folder, `${name}.js`), await compiled(name));
       },
     },
   };

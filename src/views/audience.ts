@@ -30,8 +30,12 @@ export function seesOf(audience: Audience): Sees {
 
 const SHOP: readonly string[] = [page.problems, page.earned];
 
-/** Pages of money and of work still ahead: a history has neither. */
-const MONEY = [/^(?:costs|forecast|statements|orders|order)\.html$/, /^(?:lines|statement)\//];
+/** Pages of money and of work still ahead: a history has neither, and no script that moves figures. */
+const MONEY = [
+  /^(?:costs|forecast|statements|orders|order)\.html$/,
+  /^(?:lines|statement)\//,
+  /^script\/what-if\.js$/,
+];
 
 /** Where a build lies unless a folder is named: each audience has its own. */
 export const BUILT: { [audience in Audience]: string } = {

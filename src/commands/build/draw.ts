@@ -1,0 +1,40 @@
+// Draws the compiled pages of the record that was handed to them, one file a page.
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+
+/** What Astro compiles pages into. Pages that bring no styles and scripts of their own need nothing of the build. */
+type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {
+  logger: unknown;
+  routeCache: { clearAll: () => void };
+  setInternals: (internals: object) => void;
+  setOptions: (options: object) => void;
+  render: (request: Request, options: { routeData: object }) => Promise<Response>;
+};
+
+/** Draws every page into a folder. */
+export async function drawPages(pages: string, out: string): Promise<void> {
+  const { app } = (await import(pathToFileURL(resolve(pages)).href)) as { app: PagesApp };
+  app.setInternals({ pagesByKeys: new Map() });
+  app.setOptions({ settings: { scripts: [] }, logger: app.logger });
+  // A second build in one process has other paths.
+  app.routeCache.clearAll();
+  const made = new Set<string>();
+  for (const { pathname, route } of await new StaticPaths(app).getAll()) {
+    const file = fileOf(pathname, route.type);
+    const url = new URL(encodeURI(`/${file}`), 'http://localhost');
+    const response = await app.render(new Request(url), { routeData: route });
+    if (!response.body) continue;
+    const path = join(out, file);
+    if (!made.has(dirname(path))) await mkdir(dirname(path), { recursive: true });
+    made.add(dirname(path));
+    await writeFile(path, Buffer.from(await response.arrayBuffer()));
+  }
+}
+
+/** The file of a page within the site, as `build.format: 'file'` has it. */
+function fileOf(pathname: string, type: string): string {
+  const path = pathname.replace(/^\/|\/$/g, '');
+  return type === 'endpoint' ? path : `${path || 'index'}.html`;
+}

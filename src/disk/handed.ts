@@ -1,0 +1,19 @@
+// Pages are compiled apart from the command that builds them, with modules of their own. What the command has opened
+// it hands them here, so that nothing is read twice.
+import type { Made } from '../photos/make.ts';
+import type { openFolder } from './open-folder.ts';
+
+/** A folder that was opened, with its web pictures made. */
+export type Handed = { opened: Awaited<ReturnType<typeof openFolder>>; made: Made };
+
+const shared = globalThis as { ashframeHanded?: Handed };
+
+/** Hands the pages what they are made from; the next one takes its place. */
+export function handToPages(what: Handed): void {
+  shared.ashframeHanded = what;
+}
+
+/** What was handed over; nothing where the pages open the record themselves. */
+export function handedToPages(): Handed | undefined {
+  return shared.ashframeHanded;
+}
