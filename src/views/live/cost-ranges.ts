@@ -1,6 +1,7 @@
 // The cost of each option as a bar from P10 to P90 with a stroke at the middle, as a chart's configuration.
 import type { Chart as Drawn } from 'chart.js';
 import type { Comparison } from '../../estimate/uncertain/choice/compare.ts';
+import type { Currency } from '../../figures/currency.ts';
 import { moneyText } from '../../figures/money-text.ts';
 import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './pen.ts';
 import { moneyAbout } from './rounded.ts';
@@ -45,7 +46,6 @@ export function rangesTitle(ranges: readonly CostRange[]): string {
 export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: number): Chart {
   const narrow = width < 500;
   const scale = scaleOf(ranges, narrow ? 4 : 6);
-  const whole = (amount: number) => moneyText(Math.round(amount), sheet.currency).replace(/\.\d+$/, '');
   return {
     width,
     height: ranges.length * (narrow ? 52 : 46) + 26,
@@ -76,7 +76,7 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
               font: FONT,
               maxRotation: 0,
               stepSize: scale.step,
-              callback: (amount: number | string) => whole(Number(amount)),
+              callback: (amount: number | string) => wholeText(Number(amount), sheet.currency),
             },
           },
           y: { display: false },
@@ -87,10 +87,18 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
   };
 }
 
+/** A step of the scale: `$2,000`. */
+export function wholeText(amount: number, currency: Currency): string {
+  return moneyText(Math.round(amount), currency).replace(/\.\d+$/, '');
+}
+
 const RANGE = '#7f9887';
 
 /** From a round amount below all bars to one above them, in at most so many round steps, never below nothing. */
-function scaleOf(ranges: readonly CostRange[], most: number): { min: number; max: number; step: number } {
+export function scaleOf(
+  ranges: readonly CostRange[],
+  most: number,
+): { min: number; max: number; step: number } {
   const low = Math.min(...ranges.map((range) => range.low));
   const high = Math.max(...ranges.map((range) => range.high));
   const power = 10 ** Math.floor(Math.log10(Math.max(high - low, high / 10, 10) / most));
