@@ -5,9 +5,10 @@ import { type Added, addedToEntry } from '../record/writing/add-to-entry.ts';
 import { changedText } from '../record/writing/change.ts';
 import { type Edit, isKeys, isList, type Keys, type Value } from '../record/writing/edit.ts';
 import { within } from '../record/writing/key-order.ts';
+import { saidValue } from '../record/writing/line-from-words.ts';
 import { withoutPlaces } from '../record/writing/read-back.ts';
 import type { DeskLine, Form } from './browser/told.ts';
-import { fieldText, fieldValue, linesOf, lineText } from './field-text.ts';
+import { fieldText, linesOf, lineText } from './field-text.ts';
 
 /**
  * The text of the entry; that of a new one begins empty. Lists that the form doesn’t hold stay as they are; a line
@@ -27,7 +28,7 @@ export function asValue(list: string, line: DeskLine['line']): Value {
   const item = within(within(sheets.entry, list), 0);
   return Object.fromEntries(
     Object.entries(line).flatMap(([key, text]): [string, Value][] =>
-      text.trim() === '' ? [] : [[key, key === 'kind' ? text : fieldValue(text, within(item, key, line))]],
+      text.trim() === '' ? [] : [[key, key === 'kind' ? text : saidValue(text, within(item, key, line))]],
     ),
   );
 }
@@ -88,7 +89,7 @@ function lineEdits(
     const [old = '', now = ''] = [shown[key], line[key]];
     if (now === old) return [];
     if (now.trim() === '') return was[key] === undefined ? [] : [{ remove: [...path, key] }];
-    return [{ set: [...path, key], value: fieldValue(now, within(item, key, line)) }];
+    return [{ set: [...path, key], value: saidValue(now, within(item, key, line)) }];
   });
 }
 

@@ -1,7 +1,5 @@
 // A field of an entry as one line of text, and such a text as a field: what a person types is what is written.
 import { isKeys, isList, type Keys, type Value } from '../record/writing/edit.ts';
-import { holdsWords, isTextOrList, type Shape } from '../record/writing/key-order.ts';
-import { saidValue } from '../record/writing/line-from-words.ts';
 import { flowText } from '../record/writing/value-text.ts';
 import type { DeskLine } from './browser/told.ts';
 
@@ -12,11 +10,6 @@ export function fieldText(value: Value | undefined): string {
   if (isList(value) && value.every((item) => typeof item === 'string' && !/[,+[{]/.test(item)))
     return value.join(', ');
   return flowText(value, undefined);
-}
-
-/** What a typed text stands for in a field. Words stay words, whatever they begin with. */
-export function fieldValue(text: string, field: Shape): Value {
-  return holdsWords(field) && !isTextOrList(field) ? text.trim() : saidValue(text, field);
 }
 
 /** A line as it is shown. */

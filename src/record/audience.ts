@@ -39,19 +39,31 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
     entries: all<'entries'>('entry', record.entries),
     statements,
   };
-  const names = namesHidden(sheets.car, record.car, (field) => !maySee(field, audience));
   const { car, shop, parts, choices, entries } = kept;
-  return { ...kept, ...unnamed({ car, shop, parts, choices, entries }, names, namesKept(record)) };
+  return { ...kept, ...namelessFor(audience, record)({ car, shop, parts, choices, entries }) };
 }
 
-/** Names of the record that everybody may see. */
-const namesKept = ({ car, shop, parts }: CarRecord): string[] => [
-  car.name,
-  car['bodied-by'] ?? '',
-  shop.shop,
-  shop.town ?? '',
-  ...[...shop.people, ...(shop.vendors ?? []), ...parts].map(({ name }) => name),
-];
+/** What tells names: of the car’s owner, which not everybody may see, and of the rest, which everybody may. */
+type Names = {
+  car: { name?: string; 'bodied-by'?: string | undefined; owner?: unknown };
+  shop: {
+    shop?: string;
+    town?: string | undefined;
+    people?: readonly { name?: string }[];
+    vendors?: readonly { name?: string }[] | undefined;
+  };
+  parts: readonly { name?: string }[];
+};
+
+/** Takes the names that an audience may not see out of every text of a value: of a file, read or as it was written. */
+export function namelessFor(audience: Audience, { car, shop, parts }: Names): <T>(value: T) => T {
+  const names = namesHidden(sheets.car, car, (field) => !maySee(field, audience));
+  const named = [...(shop.people ?? []), ...(shop.vendors ?? []), ...parts].map(({ name }) => name);
+  const others = [car.name, car['bodied-by'], shop.shop, shop.town, ...named].filter(
+    (name) => name !== undefined,
+  );
+  return (value) => unnamed(value, names, others);
+}
 
 type Files = 'parts' | 'choices' | 'entries' | 'statements';
 

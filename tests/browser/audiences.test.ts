@@ -114,6 +114,30 @@ describe('what is between the shop and the owner', () => {
   });
 });
 
+describe('the front page', () => {
+  const told = (audience: string) => {
+    const html = readFileSync(join(built.get(audience)?.folder ?? '', 'index.html'), 'utf8');
+    const [, json] = /<script type="application\/ld\+json">(.*?)<\/script>/s.exec(html) ?? [];
+    return json && JSON.parse(json);
+  };
+
+  it.each(['owner', 'history'])('tells programs what the car is, to the %s', (audience) => {
+    expect(told(audience)).toMatchObject({
+      '@context': 'https://schema.org',
+      '@type': 'Vehicle',
+      name: 'Aldermere Fourteen',
+      productionDate: '1934',
+      vehicleIdentificationNumber: '14/1187',
+      knownVehicleDamages: expect.stringContaining('Cowl, found damaged: both lower corners gone'),
+      subjectOf: { '@type': 'CreativeWork', contributor: [{ '@type': 'Person', name: 'Tobias Reeve' }, {}] },
+    });
+  });
+
+  it('tells them nothing in the shop’s own copy', () => {
+    expect(told('shop')).toBeUndefined();
+  });
+});
+
 describe('what a camera wrote', () => {
   it('is in the record’s own pictures', () => {
     for (const file of PRIVATE_PHOTOS) {

@@ -63,7 +63,11 @@ describe('the record for an audience', () => {
       'Paint it',
       'Make the corners good',
     ]);
-    expect(choices[0]?.decided?.reason).toBe('The old metal is too thin.');
+    expect(choices[0]?.decided).toMatchObject({
+      by: 'the owner, by letter',
+      reason: 'The old metal is too thin.',
+    });
+    expect(entries[1]?.body.markdown).toContain('First coat. The owner came to see it.');
     expect(choices[0]?.options[0]?.keeps).toBeDefined();
     expect(entries[0]?.hours?.map(({ time }) => time)).toEqual([150, 60, 60]);
     expect(entries[0]?.bought?.[0]).toMatchObject({ what: 'Soft iron wire', from: 'millrace' });

@@ -112,7 +112,7 @@ options:
     way: repair
     lines:
       - { do: Patch them, work: metal, hours: 3 }
-decided: { option: new, on: 2025-03-05, by: "the owner, by letter", reason: The old metal is too thin. }
+decided: { option: new, on: 2025-03-05, by: "${own('name')}, by letter", reason: The old metal is too thin. }
 ---
 
 Both were tried in card. <!-- ${SHOP_WORD} remark in a choice -->
@@ -167,7 +167,7 @@ photos:
   - { file: ${CAMERA_WORD}-3.jpg, part: cowl }
 ---
 
-First coat.
+First coat. ${own('name')} came to see it.
 `,
 };
 

@@ -6,7 +6,7 @@ import type { CarRecord } from '../record.ts';
 import { sheets } from '../schema/sheets.ts';
 import { bare } from '../schema-at.ts';
 import type { Keys, Value } from './edit.ts';
-import { keyOrder, type Shape, within } from './key-order.ts';
+import { holdsWords, isTextOrList, keyOrder, type Shape, within } from './key-order.ts';
 import { leadWords } from './lead-words.ts';
 import { LEADS, type Lead } from './leads.ts';
 
@@ -31,7 +31,7 @@ export function lineFromWords(list: string, said: string, record: CarRecord): Sa
     } else if (second !== undefined && line[second] === undefined) {
       line = { ...line, [second]: saidValue(piece, within(item, second, line)) };
       second = undefined;
-    } else return { wrong: noKey(piece, keyOrder(item, line)) };
+    } else return { wrong: noKey(piece, keysOf(item, line)) };
   }
   return { line };
 }
@@ -41,9 +41,10 @@ export function namesFromWords(said: string): string[] {
   return said.split(/[\s,;]+/).filter((name) => name !== '');
 }
 
-/** A field’s value as it is said: a list where the field holds several, else the words as they are. */
+/** A field’s value as it is said: a list where the field holds several, else the words as they are, whatever they begin with. */
 export function saidValue(said: string, field: Shape): Value {
   const text = said.trim();
+  if (holdsWords(field) && !isTextOrList(field)) return text;
   if (/^[[{]/.test(text)) {
     const { values, problems } = splitFrontMatter('', `---\nk: ${text}\n---\n`);
     if (problems.length === 0 && typeof values.k === 'object') return withoutPlace(values.k);
@@ -63,7 +64,7 @@ function leadOf(first: string, list: string, record: CarRecord): SaidLine {
 
 /** A piece that begins with a key of the line; the first piece only where a sign follows the key. */
 function named(piece: string, item: Shape, line: Keys, first: boolean): { line: Keys } | undefined {
-  for (const key of keyOrder(item, line).toSorted((a, b) => b.length - a.length)) {
+  for (const key of keysOf(item, line).toSorted((a, b) => b.length - a.length)) {
     if (!piece.startsWith(key)) continue;
     const rest = piece.slice(key.length);
     if (rest === '' && !first && isYes(within(item, key, line))) return { line: { [key]: 'true' } };
@@ -72,6 +73,9 @@ function named(piece: string, item: Shape, line: Keys, first: boolean): { line: 
   }
   return undefined;
 }
+
+/** The keys that may be written; a line’s place is worked out. */
+const keysOf = (item: Shape, line: Keys) => keyOrder(item, line).filter((key) => key !== 'place');
 
 /** A field that is said or left out. */
 function isYes(field: Shape): boolean {

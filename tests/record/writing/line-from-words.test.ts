@@ -37,6 +37,22 @@ describe('a line said in words', () => {
       { work: 'shop', time: '45m', 'no-charge': 'swept', note: 'again' },
     ],
     ['hours', 'part: cowl; work=metal; time 2.5', { part: 'cowl', work: 'metal', time: '2.5' }],
+    // Words stay words, also those that would be a list or a set of keys in a file.
+    [
+      'hours',
+      'cowl metal 2h; note [as found]',
+      { part: 'cowl', work: 'metal', time: '2h', note: '[as found]' },
+    ],
+    [
+      'hours',
+      'cowl metal 2h; {left, right} done',
+      { part: 'cowl', work: 'metal', time: '2h', note: '{left, right} done' },
+    ],
+    [
+      'bought',
+      '{loose: bolts}; from millrace; bill [sic]; price 1.10',
+      { what: '{loose: bolts}', from: 'millrace', bill: '[sic]', price: '1.10' },
+    ],
     ['hours', 'cowl metal 2h; one;; two', { part: 'cowl', work: 'metal', time: '2h', note: 'one; two' }],
     [
       'bought',
