@@ -6,7 +6,7 @@ import { type Day, isDay } from '../figures/days.ts';
 import type { Units } from '../figures/lengths.ts';
 import { checks } from './checks/index.ts';
 import { splitFrontMatter } from './front-matter.ts';
-import { keptByWindows } from './id.ts';
+import { keptByWindows, LONGEST_NAME } from './id.ts';
 import { type Problem, sorted } from './place.ts';
 import { readSheet, type SheetsRead } from './read-sheet.ts';
 import type { Car, CarRecord, Choice, Entry, IssuedStatement, Part, Shop, WrittenFile } from './record.ts';
@@ -99,7 +99,7 @@ export function openRecord(from: {
 
 /** What a file is, by where it lies in the folder. */
 export function kindOf(file: string): 'car' | 'shop' | 'part' | 'choice' | 'entry' | 'statement' | undefined {
-  if (file.split('/').some(keptByWindows)) return undefined;
+  if (file.split('/').some((name) => keptByWindows(name) || name.length > LONGEST_NAME)) return undefined;
   if (file === 'car.md') return 'car';
   if (file === 'shop.md') return 'shop';
   if (/^parts\/[a-z0-9]+(-[a-z0-9]+)*\.md$/.test(file)) return 'part';
@@ -159,6 +159,13 @@ function misplaced(file: string): Problem {
       ...about,
       reason: `\`${kept}\` is a name that Windows keeps for itself, so \`${file}\` isn’t read.`,
       mend: 'Give it another name: the record may be copied to such a machine.',
+    };
+  }
+  if (file.split('/').some((name) => name.length > LONGEST_NAME)) {
+    return {
+      ...about,
+      reason: `\`${file}\` isn’t read: a name in it is longer than ${LONGEST_NAME} letters.`,
+      mend: 'Give it a shorter name.',
     };
   }
   return {

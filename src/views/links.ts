@@ -45,6 +45,9 @@ export const page = {
   problems: 'problems.html',
 };
 
+/** Letters of a key in a file name: disks take 255 bytes, and a letter may have four. */
+const MOST_OF_A_KEY = 50;
+
 /** A row's key as a file name, another for each key: lines that belong to none stand under `none`. */
 export function lineKey(key: string | undefined): string {
   if (key === undefined) return 'none';
@@ -53,9 +56,9 @@ export function lineKey(key: string | undefined): string {
     .replace(/[^\p{L}\p{N}-]+/gu, '-')
     .replace(/^-+|-+$/g, '');
   const asRead = name.replaceAll('-', ' ').replace(/^./u, (first) => first.toUpperCase());
-  return name !== 'none' && !keptByWindows(name) && (key === name || key === asRead)
-    ? name
-    : `${name}-${signOf(key)}`;
+  const short = [...name].slice(0, MOST_OF_A_KEY).join('');
+  const plain = short === name && name !== 'none' && !keptByWindows(name);
+  return plain && (key === name || key === asRead) ? name : `${short}-${signOf(key)}`;
 }
 
 /** A short sign for a text, so that names that differ in a capital or a comma don't share a file. */

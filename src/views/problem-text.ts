@@ -9,7 +9,7 @@ export { placeText };
 export function problemText({ place, severity, reason, mend, rule, related }: Problem): string {
   const at = (one: Problem['place']) => visible(placeText(one)).replaceAll('\n', '\\n');
   const also = (related ?? []).map((other) => `\n    see ${at(other)}`).join('');
-  const said = visibleMessage(`${reason}${mend ? ` ${mend}` : ''}`);
+  const said = visibleMessage(`${reason}${mend ? ` ${mend}` : ''}`.replaceAll('\n', '\\n'));
   return `${at(place)}  ${severity}  ${said} [${rule}]${also}`;
 }
 
