@@ -13,7 +13,7 @@ import { compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
 
 /**
- * Builds the site of the record for one audience into a folder. Errors stop it, after all of them are printed; false then. The
+ * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors stop it, after all of them are printed; false then. The
  * site is made beside and put in place when it is whole, so that builds of several records don't meet. `say` gets what
  * is told of a build that went well.
  */
@@ -21,10 +21,12 @@ export async function buildSite(
   out = siteFolder(),
   say: (text: string) => void = console.log,
   audience: Audience = 'shop',
+  costs = false,
 ): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   publishedWhatever(process.env);
   process.env.ASHFRAME_FOR = audience;
+  process.env.ASHFRAME_COSTS = costs ? 'yes' : '';
   if (await holdsOther(out)) {
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
@@ -43,7 +45,7 @@ export async function buildSite(
   const making = join('.cache', `site-${audience}-${process.pid}`);
   await rm(making, { recursive: true, force: true });
   const { pages, beside } = await compiledPages();
-  const sees = seesOf(audience);
+  const sees = seesOf(audience, costs);
   await cp(beside, making, {
     recursive: true,
     filter: (from) => sees.has(relative(beside, from).split(sep).join('/')),

@@ -12,6 +12,7 @@ import { handOver } from '../handover/hand-over.ts';
 import { Stopped } from '../handover/stopped.ts';
 import { type Carried, cameraCarries } from '../photos/camera-carries.ts';
 import { makePhotos } from '../photos/make.ts';
+import { forAudience } from '../record/audience.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { beforeHandOver } from '../views/before-hand-over.ts';
 import { identifierOf } from '../views/hand-over.ts';
@@ -21,10 +22,8 @@ import { buildSite } from './build-site.ts';
 
 const USE = `Use: npm run handover -- <folder> [--costs] [--originals [--yes]]. The record is RECORD or content.
 The folder is empty, not there yet, or a hand-over of the same car: one that was interrupted goes on.
-With --costs the book says what the work came to. With --originals the photographs go as the cameras wrote them.`;
-
-const UNFILTERED =
-  'The texts, the tables and the pages go out as they stand, with what is private in them: contacts, pay, and words for the shop alone.';
+It holds what a later owner may see: no contacts, rates, prices, payments, or words for the shop alone.
+With --costs the book, the pages and a table say what the work came to. With --originals the photographs go as the cameras wrote them.`;
 
 const OPTIONS = {
   costs: { type: 'boolean' },
@@ -45,23 +44,24 @@ async function handover(): Promise<number> {
     return 0;
   }
   if (to === undefined) return refuse(USE, 2);
-  const { record, problems, read, folder } = await openFolder(recordFolder());
+  const { record: whole, problems, read, folder } = await openFolder(recordFolder());
   const errors = problems.filter(({ severity }) => severity === 'error');
-  if (!record || errors.length > 0) return refuse(problemsText(errors, read), 1);
-  console.error(
-    [...problems.map(problemText), ...beforeHandOver(record, rollUp(record)), UNFILTERED].join('\n'),
-  );
+  if (!whole || errors.length > 0) return refuse(problemsText(errors, read), 1);
+  const rollup = rollUp(whole);
+  for (const told of [...problems.map(problemText), ...beforeHandOver(whole, rollup)]) console.error(told);
+  const record = forAudience(whole, 'history');
   const { photos } = await makePhotos(folder, record.photos);
   if (originals && !(await agreed(await cameraCarries(folder, handedPhotos(record, photos, true)), yes)))
     return 1;
   const site = join('.cache', `handover-${process.pid}`);
   try {
     const bag = await openBag(to, identifierOf(record));
-    if (!(await buildSite(site, () => {}))) return 1;
+    if (!(await buildSite(site, () => {}, 'history', costs))) return 1;
     const { files } = await readFolder(folder);
-    const source = { record, folder, files, photos, site, originals };
+    const came = costs ? rollup : undefined;
+    const source = { record, folder, files, photos, site, originals, came };
     const made = dayHere(new Date());
-    const handed = await handOver(bag, source, { made, costs, screen: process.stderr });
+    const handed = await handOver(bag, source, { made, whole, screen: process.stderr });
     if (handed.missing.length > 0)
       console.error(`The book’s type has no ${handed.missing.join(' ')}: printed as numbers in brackets.`);
     console.log(

@@ -2,19 +2,26 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { atFullSize, FULL_SIZE_RECIPE, fullSizeName } from '../photos/at-full-size.ts';
+import { atFullSize, FULL_SIZE_RECIPE } from '../photos/at-full-size.ts';
 import { xmpOf } from '../photos/picture-words.ts';
 import { changedAt } from '../photos/seen.ts';
+import { openRecord } from '../record/open.ts';
 import type { CarRecord, WrittenFile } from '../record/record.ts';
-import { exportFiles } from '../views/export/files.ts';
+import type { Rollup } from '../rollup/cost-lines.ts';
+import { historyFiles } from '../views/export/files.ts';
 import { namedPhotos, type Photos } from '../views/photos.ts';
 import { pictureWords } from '../views/picture-words.ts';
 import { sumsOfFile } from './bag/digests.ts';
 import { sumOf } from './bag/tag-files.ts';
 import { filesBelow } from './bag/walk.ts';
 import type { Payload } from './bag.ts';
+import { photoNames } from './photo-names.ts';
+import { handedTexts } from './texts/texts.ts';
 
-/** What the list is drawn from. `folder` holds the record, `site` the built site; `files` are the record's texts. */
+/**
+ * What the list is drawn from. `record` is what a later reader may see of the record in `folder`; `files` are its texts
+ * as they were written, `site` holds the pages that were built for that reader.
+ */
 export type Source = {
   record: CarRecord;
   folder: string;
@@ -23,15 +30,22 @@ export type Source = {
   site: string;
   /** Camera files go as they are. */
   originals: boolean;
+  /** The sums of all of it, where what the work came to is handed over. */
+  came: Rollup | undefined;
 };
+
+/** Where the record lies in the bag. */
+export const RECORD = 'record/';
 
 /** The files, in the order in which they are put in. */
 export async function contentsOf(source: Source): Promise<Payload[]> {
+  const names = photoNames(source.record, source.originals);
+  const texts = handedTexts(source.files, (photo) => names.get(photo));
   return [
     ...(await sitePages(source)),
-    ...recordTexts(source),
-    ...tables(source),
-    ...(await pictures(source)),
+    ...texts.map(({ file, text }) => textAt(`${RECORD}${file}`, text)),
+    ...tables(texts, names, source.came),
+    ...(await pictures(source, names)),
   ];
 }
 
@@ -47,35 +61,43 @@ async function sitePages({ site }: Source): Promise<Payload[]> {
   );
 }
 
-/** The record's own texts. */
-function recordTexts({ files }: Source): Payload[] {
-  return files.map(({ file, text }) => textAt(`record/${file}`, text));
+/** Hours and things bought as CSV, with the descriptor that says what they hold. Files and lines are those handed over. */
+function tables(
+  files: readonly WrittenFile[],
+  names: ReadonlyMap<string, string>,
+  came: Rollup | undefined,
+): Payload[] {
+  const { record } = openRecord({ files, photos: [...names.values()], today: LAST_DAY });
+  if (!record) throw new Error('The texts to be handed over don’t make a record.');
+  return historyFiles(record, came).map(({ file, text }) => textAt(`tables/${file}`, text));
 }
 
-/** Hours, bills and statements as CSV, with the descriptor that says what they hold. */
-function tables({ record }: Source): Payload[] {
-  return exportFiles(record).map(({ file, text }) => textAt(`tables/${file}`, text));
-}
+/** Whether a day is still to come is told before a hand-over is begun. */
+const LAST_DAY = '9999-12-31';
 
 function textAt(path: string, text: string): Payload {
   return { path, key: sumOf(text, 'sha256'), content: () => oneOf(async () => Buffer.from(text)) };
 }
 
-/** The camera files that entries name: encoded again, or as they are. */
-async function pictures({ record, folder, photos, originals }: Source): Promise<Payload[]> {
+/** The camera files that the record names: encoded again, or as they are. */
+async function pictures(
+  { record, folder, photos, originals }: Source,
+  names: ReadonlyMap<string, string>,
+): Promise<Payload[]> {
   const words = pictureWords(record, photos);
   const files = handedPhotos(record, photos, originals);
   return Promise.all(
     files.map(async (file) => {
-      const path = join(folder, file);
-      const about = await stat(path);
+      const from = join(folder, file);
+      const about = await stat(from);
       const seen = `${about.size} ${changedAt(about)}`;
-      if (originals) return { path: file, key: `as it is ${seen}`, content: () => createReadStream(path) };
+      const path = `${RECORD}${names.get(file)}`;
+      if (originals) return { path, key: `as it is ${seen}`, content: () => createReadStream(from) };
       const xmp = xmpOf(words(file));
       return {
-        path: fullSizeName(file),
+        path,
         key: `${FULL_SIZE_RECIPE} ${seen} ${sumOf(xmp, 'sha256')}`,
-        content: () => oneOf(() => atFullSize(path, xmp)),
+        content: () => oneOf(() => atFullSize(from, xmp)),
       };
     }),
   );

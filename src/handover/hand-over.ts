@@ -3,17 +3,19 @@
 import type { Day } from '../figures/days.ts';
 import type { Screen } from '../photos/progress.ts';
 import { AT_ONCE, eachInTurn } from '../photos/turns.ts';
+import type { CarRecord } from '../record/record.ts';
 import { descriptionOf, howToRead, startHere } from '../views/hand-over.ts';
+import { namedPhotos } from '../views/photos.ts';
 import { BOOK_FOLDER, COVER_SUM, coverSum } from './bag/cover-sum.ts';
 import { sumOf } from './bag/tag-files.ts';
 import type { OpenBag } from './bag.ts';
 import { EDITIONS, type Edition } from './book.ts';
-import { contentsOf, type Source } from './contents.ts';
+import { contentsOf, handedPhotos, type Source } from './contents.ts';
 import { makeBook } from './make-book.ts';
 import { fileProgress } from './progress.ts';
 
-/** What is asked of a hand-over besides what goes into it. */
-export type Asked = { made: Day; costs: boolean; screen: Screen };
+/** What is asked of a hand-over besides what goes into it. `whole` is the record, for the sums of a book that says them. */
+export type Asked = { made: Day; whole: CarRecord; screen: Screen };
 
 /** What came of it: files and octets below data/, the sum on the cover, letters that the book's type hasn't. */
 export type Handed = { files: number; octets: number; sum: string; missing: string[] };
@@ -26,7 +28,8 @@ const BOOKS: { [edition in Edition]: string } = {
 
 /** Puts everything in and closes the bag. */
 export async function handOver(bag: OpenBag, source: Source, asked: Asked): Promise<Handed> {
-  const { record, folder, originals } = source;
+  const { record, folder, originals, photos } = source;
+  const costs = source.came !== undefined;
   const editions = Object.keys(BOOKS) as Edition[];
   const payloads = await contentsOf(source);
   const bar = fileProgress(asked.screen);
@@ -37,7 +40,7 @@ export async function handOver(bag: OpenBag, source: Source, asked: Asked): Prom
       step();
     });
     const sum = coverSum(bag.listed());
-    const books = await makeBook(record, folder, editions, { made: asked.made, costs: asked.costs, sum });
+    const books = await makeBook(asked.whole, folder, editions, { made: asked.made, costs, sum });
     for (const [edition, { pdf }] of books) {
       await bag.put({ path: BOOKS[edition], key: sumOf(pdf, 'sha256'), content: () => whole(pdf) });
       step();
@@ -48,6 +51,8 @@ export async function handOver(bag: OpenBag, source: Source, asked: Asked): Prom
       sum,
       books: editions.map((edition) => ({ file: BOOKS[edition], says: EDITIONS[edition].says })),
       originals,
+      costs,
+      unread: [...namedPhotos(record)].length - handedPhotos(record, photos, originals).length,
     };
     await bag.close({
       info: [

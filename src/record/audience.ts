@@ -22,7 +22,7 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
   const of = <T extends CarRecord['car' | 'shop'] | CarRecord[Files][number]>(
     kind: keyof typeof sheets,
     file: T,
-  ) => published(keysSeen(shapesOf(sheets[kind]), file, audience).kept as T);
+  ) => published(keysSeen(shapesOf(sheets[kind]), file, { audience, unshown: noFigure }).kept as T);
   const all = <K extends Files>(kind: keyof typeof sheets, files: CarRecord[K]) =>
     files.map((file) => of(kind, file)) as CarRecord[K];
   const statements = audience === 'owner' ? all<'statements'>('statement', record.statements) : [];
@@ -32,7 +32,7 @@ export function forAudience(record: CarRecord, audience: Audience): CarRecord {
     // The words below the shop’s own rules are the shop’s.
     shop: {
       ...of('shop', record.shop),
-      body: { markdown: '', line: 1, tree: { type: 'root', children: [] } },
+      body: { markdown: '', line: 1, tree: { type: 'root' as const, children: [] } },
     },
     parts: all<'parts'>('part', record.parts),
     choices: all<'choices'>('choice', record.choices),
@@ -65,25 +65,40 @@ export function namelessFor(audience: Audience, { car, shop, parts }: Names): <T
   return (value) => unnamed(value, names, others);
 }
 
+/** The same of one file’s values as they were written: an amount that a kept line must have is written `0`. */
+export function writtenFor(
+  kind: keyof typeof sheets,
+  values: Record<string, unknown>,
+  audience: Audience,
+): Record<string, unknown> {
+  const unshown = (held: unknown) => (typeof held === 'string' ? '0' : undefined);
+  return keysSeen(shapesOf(sheets[kind]), values, { audience, unshown }).kept;
+}
+
 type Files = 'parts' | 'choices' | 'entries' | 'statements';
 
 type Shape = Record<string, z.ZodType>;
 
+/** `unshown` stands where a line must have a value that this audience may not see. */
+type For = { audience: Audience; unshown: (held: unknown) => unknown };
+
+const noFigure = (held: unknown) => (typeof held === 'number' ? 0 : undefined);
+
 /** A value with what the audience may see of it; nothing where it may see none of its fields. */
-function seen(schema: z.ZodType, value: unknown, audience: Audience): unknown {
+function seen(schema: z.ZodType, value: unknown, whom: For): unknown {
   const inner = bare(schema);
   if (Array.isArray(value)) {
     const { element } = inner;
-    return element ? value.flatMap((one) => seen(element, one, audience) ?? []) : value;
+    return element ? value.flatMap((one) => seen(element, one, whom) ?? []) : value;
   }
   const shapes = shapesOf(schema);
   if (shapes.length === 0 || typeof value !== 'object' || value === null) return value;
-  const { kept, shown } = keysSeen(shapes, value, audience);
+  const { kept, shown } = keysSeen(shapes, value, whom);
   return shown ? kept : undefined;
 }
 
 /** The keys that the audience may see; `shown` where there are any, or never were any that it may not. */
-function keysSeen(shapes: Shape[], value: object, audience: Audience) {
+function keysSeen(shapes: Shape[], value: object, whom: For) {
   const kept: [string, unknown][] = [];
   let hidden = false;
   let shown = false;
@@ -94,10 +109,11 @@ function keysSeen(shapes: Shape[], value: object, audience: Audience) {
       kept.push([key, held]);
       continue;
     }
-    const open = fields.every((one) => maySee(one, audience));
-    const inside = open ? seen(field, held, audience) : undefined;
+    const open = fields.every((one) => maySee(one, whom.audience));
+    const inside = open ? seen(field, held, whom) : undefined;
+    const instead = !open && needed(field) ? whom.unshown(held) : undefined;
     if (inside !== undefined) kept.push([key, inside]);
-    else if (!open && needed(field) && typeof held === 'number') kept.push([key, 0]);
+    else if (instead !== undefined) kept.push([key, instead]);
     if (inside !== undefined) shown = true;
     else hidden = true;
   }

@@ -12,11 +12,18 @@ import type { CarRecord } from '../record/record.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { audienceNamed, type Sees, seesOf } from '../views/audience.ts';
+import { type BookCosts, bookCosts } from '../views/book/costs.ts';
 import type { Photos } from '../views/photos.ts';
 import { countText } from '../views/problem-text.ts';
 
 /** What the pages are made from. Without `record` only the page of problems can be made. */
-export type Site = { problems: Problem[]; count: string; errors: number; today: Day } & Book;
+export type Site = {
+  problems: Problem[];
+  count: string;
+  errors: number;
+  today: Day;
+  came?: BookCosts;
+} & Book;
 type Book = { record: CarRecord; rollup: Rollup; photos: Photos } | { record: undefined };
 
 let opened: { stamp: unknown; site: Promise<Site> } | undefined;
@@ -55,8 +62,11 @@ export async function book(): Promise<Site & { record: CarRecord }> {
 
 /** What the audience that the pages are made for may see, asked anew each time: pages outlive a build in one process. */
 export const sees = new Proxy({} as Sees, {
-  get: (_, key) => Reflect.get(seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history'), key),
+  get: (_, key) => Reflect.get(seesNow(), key),
 });
+
+const seesNow = () =>
+  seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history', process.env.ASHFRAME_COSTS === 'yes');
 
 async function open(): Promise<Site> {
   const handed = handedToPages();
@@ -73,7 +83,9 @@ async function open(): Promise<Site> {
   const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
   // Everything after this, sums too, knows only what this audience may see.
   const record = forAudience(whole, sees.audience);
-  return { ...told(problems, read), today, record, rollup: rollUp(record), photos };
+  // The one thing of the rest that a history may be asked for: sums, in words and tables.
+  const came = sees.came ? { came: bookCosts(whole, rollUp(whole)) } : {};
+  return { ...told(problems, read), today, record, rollup: rollUp(record), photos, ...came };
 }
 
 function told(problems: Problem[], read: Counts) {

@@ -11,18 +11,24 @@ export type Sees = {
   shop: boolean;
   /** Amounts, and what follows from them. */
   money: boolean;
+  /** What the work came to, on a page of its own, in a history that was asked to say it. */
+  came: boolean;
   has: (path: string) => boolean;
 };
 
-export function seesOf(audience: Audience): Sees {
+/** `costs`: a history is asked to say what the work came to. */
+export function seesOf(audience: Audience, costs = false): Sees {
   const shop = audience === 'shop';
   const money = audience !== 'history';
+  const came = costs && !money;
   return {
     audience,
     shop,
     money,
+    came,
     has: (path) => {
       const file = path.replace(/#.*$/, '');
+      if (file === page.cameTo) return came;
       return (shop || !SHOP.includes(file)) && (money || !MONEY.some((own) => own.test(file)));
     },
   };

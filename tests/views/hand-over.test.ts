@@ -11,6 +11,8 @@ const about = {
   sum: 'ab12'.repeat(16),
   books: [{ file: 'book/book.pdf', says: 'This edition is made to be kept.' }],
   originals: false,
+  costs: false,
+  unread: 0,
 };
 
 describe('the words on top of a hand-over', () => {
@@ -54,15 +56,27 @@ describe('the words on top of a hand-over', () => {
       'data/site/index.html',
       'data/book/book.pdf',
       'data/record',
+      'data/record/photos',
       'data/tables',
-      'data/photos',
     ])
       expect(text).toContain(named);
     expect(text).toContain("\n    grep -v '  data/book/' manifest-sha256.txt | sha256sum\n");
     expect(text).toContain(`\n    ${about.sum}\n`);
-    const inOneLine = (words: string) => words.replace(/\s+/g, ' ');
     expect(inOneLine(text)).toContain('no place and no camera’s number');
     expect(inOneLine(howToRead({ ...about, originals: true }))).toContain('as the cameras wrote them');
+  });
+
+  it('say what was left out, and where it is said what the work came to', () => {
+    const text = inOneLine(howToRead(about));
+    expect(text).toContain('Nor is there any amount of money, since none was asked for.');
+    expect(text).toContain('A 0 there doesn’t mean that it cost nothing.');
+    expect(text).not.toContain('couldn’t be read');
+    expect(text).not.toContain('came-to.html');
+    const all = inOneLine(howToRead({ ...about, costs: true, unread: 1 }));
+    expect(all).toContain('as sums alone');
+    expect(all).not.toContain('since none was asked for');
+    expect(all).toContain('Pictures that no text names were left out. One that is named couldn’t be read.');
+    expect(startHere({ ...about, costs: true })).toContain('href="data/site/came-to.html"');
   });
 
   it('say nothing private', () => {
@@ -70,6 +84,8 @@ describe('the words on top of a hand-over', () => {
       expect(text).not.toContain(PLANTED);
   });
 });
+
+const inOneLine = (words: string) => words.replace(/\s+/g, ' ');
 
 describe('the words in a picture', () => {
   it('are those of the entry that lists it', () => {

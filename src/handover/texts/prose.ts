@@ -1,0 +1,60 @@
+// The words of a file for a later reader: without remarks, without pictures that are named there, and without links
+// that lead nowhere once the folder has left the shop.
+import type { Root, RootContent } from 'mdast';
+import { readBody } from '../../record/body.ts';
+
+type Node = Root | RootContent;
+type Cut = { from: number; to: number; instead: string };
+
+/** The Markdown without what stays behind. What is left stands as it was written. */
+export function proseOf(file: string, markdown: string): string {
+  const { tree } = readBody(file, markdown, 1).body;
+  const used = new Set(namesUsed(tree));
+  const cuts = cutsIn(tree, markdown, used).sort((a, b) => b.from - a.from);
+  const left = cuts.reduce(
+    (text, { from, to, instead }) => text.slice(0, from) + instead + text.slice(to),
+    markdown,
+  );
+  return left.trim() === '' ? '' : `${left.trimEnd()}\n`;
+}
+
+/** Remarks, pictures, addresses within the shop's folder, and definitions that nothing uses. */
+function cutsIn(node: Node, markdown: string, used: ReadonlySet<string>): Cut[] {
+  const span = spanOf(node);
+  if (span && node.type === 'html') return [{ ...span, instead: '' }];
+  if (span && (node.type === 'image' || node.type === 'imageReference')) {
+    return [{ ...span, instead: node.alt ? `(picture: ${node.alt})` : '' }];
+  }
+  if (span && node.type === 'definition' && !(used.has(node.identifier) && isOutside(node.url))) {
+    return [{ ...span, instead: '' }];
+  }
+  if (span && node.type === 'link' && !isOutside(node.url)) {
+    const words = node.children.map((child) => proseWithin(child, markdown, used)).join('');
+    return [{ ...span, instead: words }];
+  }
+  return 'children' in node ? node.children.flatMap((child) => cutsIn(child, markdown, used)) : [];
+}
+
+/** A piece of the prose with its own cuts made, for what stands within something that is itself replaced. */
+function proseWithin(node: RootContent, markdown: string, used: ReadonlySet<string>): string {
+  const span = spanOf(node);
+  if (!span) return '';
+  return cutsIn(node, markdown, used)
+    .sort((a, b) => b.from - a.from)
+    .reduce(
+      (text, { from, to, instead }) => text.slice(0, from - span.from) + instead + text.slice(to - span.from),
+      markdown.slice(span.from, span.to),
+    );
+}
+
+function namesUsed(node: Node): string[] {
+  if (node.type === 'linkReference') return [node.identifier];
+  return 'children' in node ? node.children.flatMap(namesUsed) : [];
+}
+
+function spanOf({ position }: Node): { from: number; to: number } | undefined {
+  const [from, to] = [position?.start.offset, position?.end.offset];
+  return from === undefined || to === undefined ? undefined : { from, to };
+}
+
+const isOutside = (url: string) => /^(?:https?|mailto):/i.test(url);
