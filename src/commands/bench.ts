@@ -1,116 +1,103 @@
-// `npm run bench`: how long a long record takes to read, check and roll up, beside the parsing that can't be saved.
-// `npm run bench -- record <folder>`: lays down a record of life size, with its pictures.
-// `npm run bench -- forecast`: what a forecast costs, beside drawing as many uniform numbers alone.
-// `npm run bench -- measure`: what form and pads cost, beside a plain least-squares fit.
-// `npm run bench -- what-if`: what one move of a reader costs, beside drawing uniform numbers likewise.
-// `npm run bench -- photos [count]`: what pictures cost, beside a bare loop that makes them.
-import { readFileSync } from 'node:fs';
-import remarkGfm from 'remark-gfm';
-import remarkParse from 'remark-parse';
-import { unified } from 'unified';
-import { parse } from 'yaml';
-import { readBody } from '../record/body.ts';
-import { splitFrontMatter } from '../record/front-matter.ts';
-import { openRecord } from '../record/open.ts';
-import type { CarRecord, WrittenFile } from '../record/record.ts';
-import { rollUp } from '../rollup/roll-up.ts';
+// `npm run bench`: one table of what the program costs, each row beside a floor or a peer that is measured in the same run.
+// Exit 0, 1 when a part couldn't be timed, 2 for wrong use. Goals that are missed are named in the table.
 import { asked } from './asked.ts';
-import { forecastRows } from './bench/forecast.ts';
+import { GROUPS, timeGroup, timeInside } from './bench/groups.ts';
+import { keepLast, readLast } from './bench/last.ts';
 import { layDown } from './bench/life-size/lay-down.ts';
-import { longRecord } from './bench/long-record.ts';
-import { timeMeasures } from './bench/measure.ts';
-import { medians, ROUNDS } from './bench/medians.ts';
-import { photoRows } from './bench/photos.ts';
-import { whatIfRows } from './bench/what-if.ts';
+import { LIFE_SIZE } from './bench/life-size/record.ts';
+import type { Row } from './bench/row.ts';
+import { markdownText, tableText } from './bench/table.ts';
+import { loadNow, underTable } from './bench/under.ts';
 
-const ENTRIES = 600;
-const SEED = 1934;
-/** Ours may take this many times the floor. */
-const GOAL = 1.5;
+const USE = `Use: npm run bench -- [--only reading,site] [--against] [--photos 24], or -- --markdown.
+Parts: ${GROUPS.join(', ')}. One of them may be named alone: npm run bench -- forecast.
+--against says what moved since the last table; --markdown prints the last one and times nothing.
+Or npm run bench -- record <folder> [--entries 600] [--photos 3000]: lays down the record that is timed.`;
 
-function bench(): void {
-  const files = longRecord(ENTRIES, SEED);
-  const { record, problems, read } = openRecord({ files, photos: [], today: '2026-01-01' });
-  const wrong = problems.find(({ severity }) => severity === 'error');
-  if (!record || wrong) throw new Error(`The record made for timing must be right: ${JSON.stringify(wrong)}`);
-  const timed = medians(stages(files, record));
-  const floor = timed.get('floor') ?? Number.NaN;
-  const rows = [...timed].map(([stage, time]) => ({
-    stage,
-    'median, ms': time.toFixed(1),
-    'of the floor': (time / floor).toFixed(2),
-  }));
-  const size = files.reduce((sum, { text }) => sum + text.length, 0);
-  const ratio = (timed.get('ours') ?? Number.NaN) / floor;
-  console.log(
-    `${read.entries} entries and ${read.parts} parts, ${(size / 1e6).toFixed(2)} MB; ${ROUNDS} rounds.`,
-  );
-  console.table(rows);
-  console.log(
-    `Ratio ${ratio.toFixed(2)}: ${ratio <= GOAL ? 'within' : 'over'} the goal of ${GOAL}. ${versions()}`,
-  );
-}
+const OPTIONS = {
+  only: { type: 'string' },
+  against: { type: 'boolean' },
+  markdown: { type: 'boolean' },
+  photos: { type: 'string' },
+  entries: { type: 'string' },
+  inside: { type: 'string' },
+} as const;
 
-/** What is timed. The floor is the same front matter and the same bodies through the parsers alone. */
-function stages(files: readonly WrittenFile[], record: CarRecord): Map<string, () => unknown> {
-  const markdown = unified().use(remarkParse).use(remarkGfm).freeze();
-  const split = files.map(({ file, text }) => {
-    const end = text.indexOf('\n---\n', 3);
-    return { file, front: text.slice(4, end + 1), body: text.slice(end + 5) };
-  });
-  return new Map<string, () => unknown>([
-    ['floor', () => split.map(({ front, body }) => [parse(front), markdown.parse(body)])],
-    ['ours', () => rollUp(opened(files))],
-    ['floor, YAML', () => split.map(({ front }) => parse(front))],
-    ['floor, Markdown', () => split.map(({ body }) => markdown.parse(body))],
-    ['ours, front matter', () => files.map(({ file, text }) => splitFrontMatter(file, text))],
-    ['ours, bodies', () => split.map(({ file, body }) => readBody(file, body, 1))],
-    ['ours, read and checked', () => opened(files)],
-    ['ours, roll-up', () => rollUp(record)],
-  ]);
-}
-
-function opened(files: readonly WrittenFile[]): CarRecord {
-  const { record } = openRecord({ files, photos: [], today: '2026-01-01' });
-  if (!record) throw new Error('The record made for timing must open');
-  return record;
-}
-
-function versions(): string {
-  const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as {
-    dependencies: Record<string, string>;
-  };
-  const named = ['yaml', 'unified', 'remark-parse', 'remark-gfm', 'zod', 'gray-matter'];
-  return `Node ${process.versions.node}, ${named.map((name) => `${name} ${dependencies[name]}`).join(', ')}.`;
-}
-
-/** `record <folder>`: lays down the record that is timed, to be looked at or built. */
-async function record(): Promise<void> {
-  const words = asked(
-    'Use: npm run bench -- record <folder> [--entries 600] [--photos 3000].',
-    { entries: { type: 'string' }, photos: { type: 'string' } },
-    (folders) => {
-      if (folders.length !== 2) throw new Error('One folder');
-    },
-  );
-  const folder = words?.positionals[1];
-  const [entries, photos] = [words?.values.entries ?? '600', words?.values.photos ?? '3000'].map(Number);
-  if (folder === undefined || !entries || photos === undefined || !(entries >= 100) || !(photos >= 0)) {
-    process.exitCode = 2;
-    return;
+async function bench(): Promise<number> {
+  const words = asked(USE, OPTIONS, knownWords);
+  if (!words) return 2;
+  const [what, named] = words.positionals;
+  const { only, against = false, markdown, photos, entries, inside } = words.values;
+  const counts = [named, photos, entries].filter((one) => one !== undefined && what !== 'record');
+  if (counts.some((count) => !/^\d{1,5}$/.test(count ?? ''))) return wrongUse();
+  if (what === 'record') return record(named as string, entries, photos);
+  const pictures = Number(named ?? photos ?? 24);
+  if (inside !== undefined) {
+    await timeInside(inside, { photos: pictures });
+    return 0;
   }
-  await layDown(folder, { entries, photos });
-  console.log(`${entries} entries and ${photos} pictures are in ${folder}.`);
+  if (markdown) return printLast();
+  const groups = only?.split(',') ?? (what === undefined ? GROUPS : [what]);
+  if (groups.some((group) => !GROUPS.includes(group)) || pictures < 1) return wrongUse();
+  return table(groups, pictures, against);
 }
 
-const [what, count = '200'] = process.argv.slice(2);
-if (what === 'record') await record();
-else if (what === undefined) bench();
-else if (what === 'forecast') console.table(forecastRows());
-else if (what === 'measure') console.table(timeMeasures(SEED));
-else if (what === 'what-if') console.table(whatIfRows());
-else if (what === 'photos' && /^[1-9]\d{0,4}$/.test(count)) console.table(await photoRows(Number(count)));
-else {
-  console.error('Use: npm run bench, or npm run bench -- forecast, what-if, measure or photos [count].');
-  process.exitCode = 2;
+function knownWords([what, ...more]: string[]): void {
+  if (what === undefined) return;
+  if (
+    what === 'record'
+      ? more.length !== 1
+      : !GROUPS.includes(what) || more.length > (what === 'photos' ? 1 : 0)
+  )
+    throw new Error(`Unexpected \`${[what, ...more].join(' ')}\``);
 }
+
+/** Times the parts one after another, prints what came, and keeps it. */
+async function table(groups: readonly string[], photos: number, against: boolean): Promise<number> {
+  const [begun, load, last] = [new Date(), loadNow(), await readLast()];
+  const rows: Row[] = [];
+  let failed = false;
+  for (const group of groups) {
+    console.error(`${new Date().toTimeString().slice(0, 8)}  ${group}`);
+    await timeGroup(group, { photos }).then(
+      (timed) => rows.push(...timed),
+      (error: Error) => {
+        failed = true;
+        console.error(`${group} couldn’t be timed: ${error.message}`);
+      },
+    );
+  }
+  const under = underTable(begun, load);
+  console.log(tableText(rows, against ? last : undefined));
+  console.log(`\n${under}${against && last ? `\nAgainst ${last.under}` : ''}`);
+  await keepLast(under, rows);
+  return failed ? 1 : 0;
+}
+
+async function printLast(): Promise<number> {
+  const last = await readLast();
+  if (!last) {
+    console.error('Nothing was timed yet: npm run bench.');
+    return 1;
+  }
+  console.log(`${markdownText(last.rows)}\n\n${last.under}`);
+  return 0;
+}
+
+async function record(
+  folder: string,
+  entries = String(LIFE_SIZE.entries),
+  photos = String(LIFE_SIZE.photos),
+): Promise<number> {
+  if (!/^\d{3,5}$/.test(entries) || !/^\d{1,5}$/.test(photos)) return wrongUse();
+  await layDown(folder, { entries: Number(entries), photos: Number(photos) });
+  console.log(`${entries} entries and ${photos} pictures are in ${folder}.`);
+  return 0;
+}
+
+function wrongUse(): number {
+  console.error(USE);
+  return 2;
+}
+
+process.exitCode = await bench();

@@ -5,10 +5,8 @@ import { openRecord } from '../../record/open.ts';
 import { forecastOf } from '../../rollup/ahead/forecast.ts';
 import { rollUp } from '../../rollup/roll-up.ts';
 import { longPlan } from './long-plan.ts';
-import { medians, ROUNDS } from './medians.ts';
-
-/** One line of the answer: what was timed, how it came out, and the goal where there is one. */
-export type ForecastRow = { what: string; came: string; goal: string };
+import { medians } from './medians.ts';
+import type { Row } from './row.ts';
 
 const LINES = 200;
 const SEED = 1934;
@@ -16,13 +14,12 @@ const SEED = 1934;
 const GOAL = 8;
 
 /** The record is opened and rolled up before; the forecast is whole, from lines of the log to percentiles. */
-export function forecastRows(): ForecastRow[] {
+export function forecastRows(): Row[] {
   const { record, problems } = openRecord({ files: longPlan(LINES, SEED), photos: [], today: '2026-01-01' });
   if (!record || problems.length > 0) {
     throw new Error(`The record made for timing must be right: ${JSON.stringify(problems[0])}`);
   }
   const rollup = rollUp(record);
-  const name = `forecast, ${LINES} lines x ${DRAWS.toLocaleString('en-US')} draws`;
   const timed = medians(
     new Map<string, () => unknown>([
       ['floor', () => uniforms(LINES * DRAWS, streamFor('floor', String(SEED)))],
@@ -33,13 +30,14 @@ export function forecastRows(): ForecastRow[] {
   const [floor = Number.NaN, ours = Number.NaN] = [timed.get('floor'), timed.get('ours')];
   const { lines } = forecastOf(record, rollup);
   if (lines.length !== LINES) throw new Error(`${LINES} lines are left, not ${lines.length}`);
-  const ratio = ours / floor;
   return [
-    { what: `as many uniform numbers alone, ${ROUNDS} rounds`, came: `${floor.toFixed(1)} ms`, goal: '' },
     {
-      what: name,
-      came: `${ours.toFixed(1)} ms, ${ratio.toFixed(2)} times that`,
-      goal: `${ratio <= GOAL ? 'within' : 'over'} ${GOAL} times`,
+      id: 'forecast',
+      what: `forecast, ${LINES} lines`,
+      took: ours / 1000,
+      against: `${LINES} x ${DRAWS.toLocaleString('en-US')} uniform numbers alone`,
+      floor: floor / 1000,
+      goal: { ratio: GOAL },
     },
   ];
 }

@@ -1,46 +1,36 @@
 // How long form and pads take beside a plain least-squares fit in the same run: made up from a seed, the same every time.
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { leastSquares } from '../../measure/least-squares.ts';
 import { narrowestLayer } from '../../measure/narrowest-layer.ts';
 import { type PadsAsked, proposePads } from '../../measure/pads/pads.ts';
-
-/** The middle time of a stage and its slowest, in milliseconds, and the middle against that of the fit. */
-type MeasureRow = { stage: string; ms: number; slowest: number; ratio: number };
+import { type Draw, drawFrom } from './life-size/draw.ts';
+import type { Row } from './row.ts';
 
 /** Each stage on the same made-up frames, one after another, some rounds unmeasured first. */
-export function timeMeasures(seed: number, frames = 21, warm = 5): MeasureRow[] {
-  const random = xoroshiro128plus(seed);
-  const draw = (from: number, to: number): number => uniformInt(random, from, to);
+export function measureRows(seed = 1934, frames = 21, warm = 5): Row[] {
+  const draw = drawFrom(seed);
   const sheets = Array.from({ length: frames + warm }, () =>
     Array.from({ length: 200 }, () => heightFrom(draw)),
   );
   const asked = Array.from({ length: frames + warm }, () => mountsFrom(draw));
-  const stages: [string, (i: number) => unknown][] = [
-    ['200 points least squares', (i) => fitOf(sheets[i] ?? [])],
-    ['200 points minimum zone', (i) => narrowestLayer(sheets[i] ?? [])],
-    ['16-mount pads search', (i) => proposePads(asked[i] as PadsAsked)],
-  ];
-  const timed = stages.map(([stage, run]) => {
-    const times = sheets.map((_, i) => {
+  const times = (run: (i: number) => unknown) => {
+    const each = sheets.map((_, i) => {
       const begun = performance.now();
       run(i);
       return performance.now() - begun;
     });
-    const order = times.slice(warm).sort((one, other) => one - other);
-    return { stage, ms: order[order.length >> 1] ?? Number.NaN, slowest: order.at(-1) ?? Number.NaN };
-  });
-  const fit = timed[0]?.ms ?? Number.NaN;
-  const two = (value: number) => Math.round(value * 100) / 100;
-  return timed.map(({ stage, ms, slowest }) => ({
-    stage,
-    ms: two(ms),
-    slowest: two(slowest),
-    ratio: two(ms / fit),
-  }));
+    const order = each.slice(warm).sort((one, other) => one - other);
+    return (order[order.length >> 1] ?? Number.NaN) / 1000;
+  };
+  const floor = times((i) => fitOf(sheets[i] ?? []));
+  const against = 'a plane of least squares through 200 points';
+  const form = times((i) => narrowestLayer(sheets[i] ?? []));
+  const pads = times((i) => proposePads(asked[i] as PadsAsked));
+  return [
+    { id: 'form', what: 'flatness of 200 points, narrowest layer', took: form, against, floor },
+    { id: 'pads', what: 'pads for 16 mounts', took: pads, against, floor },
+  ];
 }
 
-type Draw = (from: number, to: number) => number;
 type Height = { x: number; y: number; z: number };
 
 /** A place on a panel of 2 by 1 m, its height within 3 mm. */

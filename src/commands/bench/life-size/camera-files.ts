@@ -7,7 +7,7 @@ import { AT_ONCE, eachInTurn } from '../../../photos/turns.ts';
 import { drawFrom } from './draw.ts';
 
 const [WIDTH, HEIGHT] = [4000, 3000];
-const SCENES = 24;
+export const SCENES = 24;
 const SEED = 1934;
 /** The moment that every scene is encoded with, and that each file has its own in place of. */
 const NO_MOMENT = '1900:01:01 00:00:00';

@@ -124,7 +124,7 @@ function now(entry: number, about: Line | undefined, draw: Draw): string[] {
       ? every(10, 3, 'left', `{ line: ${part}/${line}, hours: ${rangeText(draw(1, 4), 6, draw)} }`)
       : []),
     ...every(30, 8, 'shop-only', 'ask for more room next time'),
-  ]; // prettier-ignore
+  ];
 }
 
 function listed(bought: Bought | undefined): string[] {

@@ -121,7 +121,7 @@ const THINGS = [
   'wheel',
   'hub',
   'cap',
-] as const; // prettier-ignore
+] as const;
 const GROUPS = [
   'Body panels',
   'Body timber',
@@ -131,7 +131,7 @@ const GROUPS = [
   'Electrical',
   'Trim and top',
   'Doors',
-]; // prettier-ignore
+];
 const PLACES = [
   'front-fender-left',
   'door-left',
@@ -145,7 +145,7 @@ const PLACES = [
   'deck-lid',
   'wheels',
   'windshield',
-]; // prettier-ignore
+];
 const FOUND = [
   'rust through from behind along the foot, the rest sound',
   'paint gone, dents on the outer face, all fixings there',

@@ -1,0 +1,80 @@
+// The bare Astro site that ours is measured against: as many pages at the same addresses, each with the same body as
+// ours, put in as it stands; no layout, no components, no record. It builds and serves as ours does.
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+
+export const BARE = join('.cache', 'bench', 'bare');
+
+/** Lays the project down anew from a site that was built; gives the addresses of its pages, without `.html`. */
+export async function layDownBare(site: string, use: 'build' | 'dev'): Promise<string[]> {
+  await rm(BARE, { recursive: true, force: true });
+  const pages = await pagesOf(site);
+  for (const page of pages) {
+    const html = await readFile(join(site, `${page}.html`), 'utf8');
+    await put(join('src', 'bodies', `${page}.html`), /<body[^>]*>([\s\S]*)<\/body>/.exec(html)?.[1] ?? html);
+  }
+  await put('package.json', '{ "name": "bare", "private": true, "type": "module" }\n');
+  await put(join('src', 'pages', '[...page].astro'), template(frontMatter[use]));
+  await put('build.mjs', script("await build({ ...config, outDir: './dist' });", 'build'));
+  await put(
+    'dev.mjs',
+    script('await dev({ ...config, server: { host: "127.0.0.1", port: Number(process.argv[2]) } });', 'dev'),
+  );
+  return pages;
+}
+
+/** The pages of a built site by their paths without `.html`. */
+export async function pagesOf(site: string): Promise<string[]> {
+  const files = await readdir(site, { recursive: true });
+  return files
+    .filter((file) => file.endsWith('.html'))
+    .map((file) => file.slice(0, -'.html'.length))
+    .sort();
+}
+
+async function put(file: string, text: string): Promise<void> {
+  await mkdir(dirname(join(BARE, file)), { recursive: true });
+  await writeFile(join(BARE, file), text);
+}
+
+const frontMatter = {
+  // Nothing is cheaper than reading a body when its page is drawn.
+  build: `import { readdirSync, readFileSync } from 'node:fs';
+export function getStaticPaths() {
+  const files = readdirSync('src/bodies', { recursive: true }).filter((file) => file.endsWith('.html'));
+  return files.map((file) => {
+    const page = file.slice(0, -'.html'.length);
+    return { params: { page: page === 'index' ? undefined : page }, props: { file } };
+  });
+}
+const body = readFileSync('src/bodies/' + Astro.props.file, 'utf8');`,
+  // Bodies are modules, so that a saved one is followed as Astro follows any.
+  dev: `const bodies = import.meta.glob('../bodies/**/*.html', { query: '?raw', import: 'default' });
+export function getStaticPaths() {
+  return Object.keys(bodies).map((file) => {
+    const page = file.slice('../bodies/'.length, -'.html'.length);
+    return { params: { page: page === 'index' ? undefined : page }, props: { file } };
+  });
+}
+const body = await bodies[Astro.props.file]();`,
+};
+
+const template = (front: string) => `---
+${front}
+---
+<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>Bare</title></head><body set:html={body} /></html>
+`;
+
+const script = (run: string, name: string) => `import { ${name} } from 'astro';
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+const config = {
+  root: import.meta.dirname,
+  configFile: false,
+  logLevel: 'error',
+  compressHTML: true,
+  build: { format: 'file' },
+  devToolbar: { enabled: false },
+};
+${run}
+`;

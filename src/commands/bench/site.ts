@@ -1,0 +1,121 @@
+// What the site of a record of life size costs: a full build beside a bare one, a build after one entry changed, and
+// what its pages weigh.
+import { readFile, rm, writeFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { readFolder } from '../../disk/folder.ts';
+import { BARE, layDownBare, pagesOf } from './bare.ts';
+import { lifeSizeFolder } from './life-size/lay-down.ts';
+import { LIFE_SIZE } from './life-size/record.ts';
+import type { Row } from './row.ts';
+import { type Ran, runNode } from './run.ts';
+
+export const SITE = join('.cache', 'bench', 'site');
+export const FOLDER = lifeSizeFolder(LIFE_SIZE);
+/** Each is built so many times, in turns, and the shortest counts: what else the machine does only adds. */
+const TIMES = 2;
+const GOAL = { full: { ratio: 1.5, megabytes: 1000 }, again: { ratio: 0.35 } };
+
+export async function siteRows(): Promise<Row[]> {
+  const [ours, bare]: [Ran[], Ran[]] = [[], []];
+  let pages: string[] = [];
+  for (let time = 0; time < TIMES; time++) {
+    ours.push(await buildAll());
+    if (time === 0) pages = await layDownBare(SITE, 'build');
+    bare.push(await runNode(['build.mjs'], { cwd: BARE, env: { NODE_ENV: 'production' } }));
+  }
+  const [full, floor] = [shortest(ours), shortest(bare)];
+  const words = await afterChange((text) => `${text}\nOne more thing was seen at the end of the day.\n`);
+  const hour = await afterChange((text) => text.replace(/time: .*/, 'time: 3h 45m'));
+  const again = (id: string, what: string, ran: Ran): Row => ({
+    ...row(id, what, ran, 'the full build', full.seconds),
+    goal: GOAL.again,
+  });
+  return [
+    {
+      ...row(
+        'build',
+        `full build of ${pages.length} pages, pictures made`,
+        full,
+        'a bare Astro site of as many pages with the same bodies',
+        floor.seconds,
+      ),
+      goal: GOAL.full,
+    },
+    again('rebuild-words', 'build after a sentence was added', words),
+    again('rebuild-hours', 'build after an hour was changed', hour),
+    ...(await weightRows(pages)),
+  ];
+}
+
+/** Builds the record of life size from nothing but its made pictures. */
+export async function buildAll(): Promise<Ran> {
+  await rm(SITE, { recursive: true, force: true });
+  return buildOver();
+}
+
+function buildOver(): Promise<Ran> {
+  return runNode(['src/commands/build.ts', '--out', SITE], { env: { RECORD: resolve(FOLDER) } });
+}
+
+/** Builds again after the last entry was changed, and puts the entry back. */
+async function afterChange(change: (text: string) => string): Promise<Ran> {
+  const { path, text } = await lastEntry();
+  try {
+    await writeFile(path, change(text));
+    return await buildOver();
+  } finally {
+    await writeFile(path, text);
+  }
+}
+
+/** The last day of the record, which ends in its words. */
+export async function lastEntry(): Promise<{ path: string; day: string; text: string }> {
+  const { files } = await readFolder(FOLDER);
+  const entry = files.filter(({ file }) => file.startsWith('log/')).at(-1);
+  if (!entry) throw new Error(`${FOLDER} has no log`);
+  return { path: join(FOLDER, entry.file), day: entry.file.slice(-13, -3), text: entry.text };
+}
+
+/** Pages as they lie in the folder, and packed as a server sends them. */
+async function weightRows(pages: readonly string[]): Promise<Row[]> {
+  const weighed = await Promise.all(
+    pages.map(async (page) => ({ page, html: await readFile(join(SITE, `${page}.html`)) })),
+  );
+  weighed.sort((one, other) => one.html.length - other.html.length);
+  const [median, largest] = [weighed[weighed.length >> 1], weighed.at(-1)];
+  const all = (await pagesOf(SITE)).length;
+  if (!median || !largest || all !== pages.length) throw new Error('The site has no pages');
+  const scripts = await scriptsOf(largest.html.toString());
+  return [
+    weight('page-largest', `largest page, ${largest.page}.html`, largest.html),
+    weight('page-median', 'the page in the middle', median.html),
+    ...(scripts.length > 0 ? [weight('page-scripts', 'scripts of the largest page', scripts)] : []),
+  ];
+}
+
+async function scriptsOf(html: string): Promise<Buffer> {
+  const named = [...html.matchAll(/<script[^>]* src="([^"]+)"/g)].map(([, src = '']) =>
+    src.replace(/^(?:\.{1,2}\/)+/, ''),
+  );
+  return Buffer.concat(await Promise.all(named.map((src) => readFile(join(SITE, src)))));
+}
+
+function weight(id: string, what: string, bytes: Buffer): Row {
+  return {
+    id,
+    what,
+    took: gzipSync(bytes).length / 1000,
+    against: 'the same unpacked',
+    floor: bytes.length / 1000,
+    unit: 'kB',
+  };
+}
+
+function row(id: string, what: string, { seconds, megabytes }: Ran, against: string, floor: number): Row {
+  return { id, what, took: seconds, against, floor, ...(megabytes === undefined ? {} : { megabytes }) };
+}
+
+function shortest(runs: readonly Ran[]): Ran {
+  return [...runs].sort((one, other) => one.seconds - other.seconds)[0] as Ran;
+}
