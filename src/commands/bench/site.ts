@@ -88,9 +88,11 @@ async function weightRows(pages: readonly string[]): Promise<Row[]> {
   if (!median || !largest || all !== pages.length) throw new Error('The site has no pages');
   const scripts = await scriptsOf(largest.html.toString());
   return [
-    weight('page-largest', `largest page, ${largest.page}.html`, largest.html),
-    weight('page-median', 'the page in the middle', median.html),
-    ...(scripts.length > 0 ? [weight('page-scripts', 'scripts of the largest page', scripts)] : []),
+    weight('page-largest', 'the largest page, packed', largest.html, largest.page),
+    weight('page-median', 'the page of middle weight, packed', median.html, median.page),
+    ...(scripts.length > 0
+      ? [weight('page-scripts', 'scripts of the largest page, packed', scripts, largest.page)]
+      : []),
   ];
 }
 
@@ -101,12 +103,12 @@ async function scriptsOf(html: string): Promise<Buffer> {
   return Buffer.concat(await Promise.all(named.map((src) => readFile(join(SITE, src)))));
 }
 
-function weight(id: string, what: string, bytes: Buffer): Row {
+function weight(id: string, what: string, bytes: Buffer, page: string): Row {
   return {
     id,
     what,
     took: gzipSync(bytes).length / 1000,
-    against: 'the same unpacked',
+    against: `unpacked, ${page}.html`,
     floor: bytes.length / 1000,
     unit: 'kB',
   };

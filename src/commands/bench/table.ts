@@ -3,8 +3,8 @@ import type { Last } from './last.ts';
 import { missed, type Row, ratioOf } from './row.ts';
 
 /** Widths of the columns after the first. */
-const WIDTHS = { took: 10, floor: 10, ratio: 9, goal: 14, memory: 10 };
-const FIRST = 46;
+const WIDTHS = { took: 10, floor: 10, ratio: 9, goal: 15, memory: 10 };
+const FIRST = 45;
 
 /** The rows under their headings; with a last table, what the ratio was then and how far it moved. */
 export function tableText(rows: readonly Row[], last?: Last): string {
@@ -60,15 +60,13 @@ function ratioText(ratio: number): string {
   return ratio < 0.1 ? ratio.toFixed(3) : ratio.toFixed(2);
 }
 
-function goalText({ goal = {} }: Row): string {
-  const { ratio, seconds, megabytes } = goal;
+function goalText(row: Row): string {
+  const { ratio, seconds, megabytes } = row.goal ?? {};
   return [
-    ratio,
-    seconds === undefined ? undefined : `${seconds} s`,
-    megabytes === undefined ? undefined : `${megabytes} MB`,
-  ]
-    .filter((one) => one !== undefined)
-    .join(', ');
+    ...(ratio === undefined ? [] : [String(ratio)]),
+    ...(seconds === undefined ? [] : [seconds < 1 ? `${1000 * seconds} ms` : `${seconds} s`]),
+    ...(megabytes === undefined ? [] : [`${megabytes} MB`]),
+  ].join(', ');
 }
 
 function moved(row: Row, last: Last | undefined): string[] {

@@ -6,18 +6,21 @@ import { statementToIssue } from '../../../views/statement-asked.ts';
 import { statementFile } from '../../../views/statement-file.ts';
 import { dayOf } from './calendar.ts';
 
-const STATEMENTS = 24;
+const MOST = 24;
+/** Entries that a short record has for each. */
+const EACH = 25;
 
-/** So many statements over the record but its last weeks. Throws when the record isn't right. */
+/** Statements over the record but its last weeks, 24 at most. Throws when the record isn't right. */
 export function statementFiles(
   files: readonly WrittenFile[],
   photos: readonly string[],
   entries: number,
 ): WrittenFile[] {
   const made: WrittenFile[] = [];
+  const statements = Math.min(MOST, Math.floor(entries / EACH));
   let record = opened(files, photos);
-  for (let i = 1; i <= STATEMENTS; i++) {
-    const to = dayOf(Math.floor((i * entries) / (STATEMENTS + 1)), entries);
+  for (let i = 1; i <= statements; i++) {
+    const to = dayOf(Math.floor((i * entries) / (statements + 1)), entries);
     const issue = { number: String(i).padStart(3, '0'), issued: addDays(to, 2) };
     const { statement, refused } = statementToIssue(record, { to }, issue);
     if (!statement) throw new Error(refused);
