@@ -5,7 +5,7 @@ import { forAudience } from '../record/audience.ts';
 import { didYouMean } from '../record/nearest.ts';
 import type { CarRecord } from '../record/record.ts';
 import { rollUp } from '../rollup/roll-up.ts';
-import { choicePaper } from '../views/choice-paper.ts';
+import { type ChoicePaper, choicePaper } from '../views/choice-paper.ts';
 import { asJpeg, type Press, type Printed, typeset } from './typeset.ts';
 
 /** The record whole, as it lies in its folder; `cache` is where its web pictures are kept, unless in the usual place. */
@@ -26,9 +26,18 @@ export async function printChoice(
     paper.shots.map(({ file }) => file),
     cache,
   );
+  return { printed: await setChoice(paper, pictures, { ...press, units: record.units }) };
+}
+
+/** Sets a choice in type. `pictures` are JPEGs by the `file` of its pictures. */
+export function setChoice(
+  paper: ChoicePaper,
+  pictures: ReadonlyMap<string, Uint8Array>,
+  press: Press,
+): Promise<Printed> {
   const data = { ...paper, shots: paper.shots.map((shot) => ({ ...shot, file: asJpeg(shot.file) })) };
   const jpegs = new Map([...pictures].map(([name, bytes]) => [asJpeg(name), bytes]));
-  return { printed: await typeset('choice', data, jpegs, { ...press, units: record.units }) };
+  return typeset('choice', data, jpegs, press);
 }
 
 function noSuchChoice(id: string, { choices }: CarRecord): string {
