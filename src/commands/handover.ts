@@ -59,9 +59,9 @@ async function handover(): Promise<number> {
     if (!(await buildSite(site, () => {}, 'history', costs))) return 1;
     const { files } = await readFolder(folder);
     const came = costs ? rollup : undefined;
-    const source = { record, folder, files, photos, site, originals, came };
+    const source = { whole, record, folder, files, photos, site, originals, came };
     const made = dayHere(new Date());
-    const handed = await handOver(bag, source, { made, whole, screen: process.stderr });
+    const handed = await handOver(bag, source, { made, screen: process.stderr });
     if (handed.missing.length > 0)
       console.error(`The book’s type has no ${handed.missing.join(' ')}: printed as numbers in brackets.`);
     console.log(

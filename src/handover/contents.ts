@@ -19,10 +19,11 @@ import { photoNames } from './photo-names.ts';
 import { handedTexts } from './texts/texts.ts';
 
 /**
- * What the list is drawn from. `record` is what a later reader may see of the record in `folder`; `files` are its texts
- * as they were written, `site` holds the pages that were built for that reader.
+ * What the list is drawn from. `whole` is the record in `folder`, `record` what a later reader may see of it; `files`
+ * are its texts as they were written, `site` holds the pages that were built for that reader.
  */
 export type Source = {
+  whole: CarRecord;
   record: CarRecord;
   folder: string;
   files: readonly WrittenFile[];

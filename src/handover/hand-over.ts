@@ -3,7 +3,6 @@
 import type { Day } from '../figures/days.ts';
 import type { Screen } from '../photos/progress.ts';
 import { AT_ONCE, eachInTurn } from '../photos/turns.ts';
-import type { CarRecord } from '../record/record.ts';
 import { descriptionOf, howToRead, startHere } from '../views/hand-over.ts';
 import { namedPhotos } from '../views/photos.ts';
 import { BOOK_FOLDER, COVER_SUM, coverSum } from './bag/cover-sum.ts';
@@ -14,8 +13,8 @@ import { contentsOf, handedPhotos, type Source } from './contents.ts';
 import { makeBook } from './make-book.ts';
 import { fileProgress } from './progress.ts';
 
-/** What is asked of a hand-over besides what goes into it. `whole` is the record, for the sums of a book that says them. */
-export type Asked = { made: Day; whole: CarRecord; screen: Screen };
+/** What is asked of a hand-over besides what goes into it. */
+export type Asked = { made: Day; screen: Screen };
 
 /** What came of it: files and octets below data/, the sum on the cover, letters that the book's type hasn't. */
 export type Handed = { files: number; octets: number; sum: string; missing: string[] };
@@ -40,7 +39,7 @@ export async function handOver(bag: OpenBag, source: Source, asked: Asked): Prom
       step();
     });
     const sum = coverSum(bag.listed());
-    const books = await makeBook(asked.whole, folder, editions, { made: asked.made, costs, sum });
+    const books = await makeBook(source.whole, folder, editions, { made: asked.made, costs, sum });
     for (const [edition, { pdf }] of books) {
       await bag.put({ path: BOOKS[edition], key: sumOf(pdf, 'sha256'), content: () => whole(pdf) });
       step();

@@ -179,6 +179,19 @@ marks:
     expect(texts.get('choices/corners.md')).toContain('photos: [ photos/2025-03-03/2025-03-03-1.jpg ]\n');
   });
 
+  it('say “the owner” where the owner’s name stood, however its words were broken', () => {
+    const car = PRIVATE['car.md'].replace(/owner: \{ name: [^,]+,/, 'owner: { name: Ada Thornbury,');
+    const texts = handed({
+      'car.md': car.replace('Found in a barn.', '> Found in the barn of Ada\n> Thornbury.'),
+      'log/2025-03-03.md':
+        '---\ntested:\n  - { what: "seat, by Miss Thornbury", result: holds }\n---\n\nAda Thornbury came.\n',
+    });
+    expect([...texts.values()].join('')).not.toMatch(/Ada|Thornbury/);
+    expect(texts.get('car.md')).toContain('> Found in the barn of the owner.');
+    expect(texts.get('log/2025-03-03.md')).toContain('what: "seat, by the owner"');
+    expect(texts.get('log/2025-03-03.md')).toContain('\nThe owner came.\n');
+  });
+
   it('are without the owner’s statements, and without what stands below the shop’s rules', () => {
     const texts = handed({ ...PRIVATE, 'statements/001.md': '---\nnumber: 1\n---\n' });
     expect([...texts.keys()]).not.toContain('statements/001.md');

@@ -6,17 +6,32 @@ import { readBody } from '../../record/body.ts';
 type Node = Root | RootContent;
 type Cut = { from: number; to: number; instead: string };
 
-/** The Markdown without what stays behind. What is left stands as it was written. */
-export function proseOf(file: string, markdown: string): string {
+/** The Markdown without what stays behind, and without the names that `nameless` takes out. */
+export function proseOf(file: string, markdown: string, nameless: <T>(value: T) => T): string {
   const { tree } = readBody(file, markdown, 1).body;
-  const used = new Set(namesUsed(tree));
-  const cuts = cutsIn(tree, markdown, used).sort((a, b) => b.from - a.from);
-  const left = cuts.reduce(
-    (text, { from, to, instead }) => text.slice(0, from) + instead + text.slice(to),
-    markdown,
-  );
-  return left.trim() === '' ? '' : `${left.trimEnd()}\n`;
+  const left = withCuts(markdown, cutsIn(tree, markdown, new Set(namesUsed(tree))));
+  const again = readBody(file, left, 1).body.tree;
+  const words = nameless(withCuts(left, brokenNames(again, left, nameless)));
+  return words.trim() === '' ? '' : `${words.trimEnd()}\n`;
 }
+
+function withCuts(text: string, cuts: readonly Cut[]): string {
+  return cuts
+    .toSorted((a, b) => b.from - a.from)
+    .reduce((left, { from, to, instead }) => left.slice(0, from) + instead + left.slice(to), text);
+}
+
+/** Runs of words that hold a name which the signs of a quote, or a backslash, break where it is written. */
+function brokenNames(node: Node, markdown: string, nameless: <T>(value: T) => T): Cut[] {
+  if ('children' in node) return node.children.flatMap((child) => brokenNames(child, markdown, nameless));
+  const span = spanOf(node);
+  if (node.type !== 'text' || !span || markdown.slice(span.from, span.to) === node.value) return [];
+  const said = nameless(node.value);
+  return said === node.value ? [] : [{ ...span, instead: escaped(said) }];
+}
+
+/** Words as Markdown that means them and nothing else. */
+const escaped = (words: string) => words.replaceAll('\n', ' ').replace(/[\\`*_{}[\]<>&|~#]/g, '\\$&');
 
 /** Remarks, pictures, addresses within the shop's folder, and definitions that nothing uses. */
 function cutsIn(node: Node, markdown: string, used: ReadonlySet<string>): Cut[] {

@@ -11,11 +11,12 @@ import { type StoodIn, withStandIns } from './stand-ins.ts';
 
 type Values = Record<string, unknown>;
 
+/** Takes names that a later reader may not see out of every text of a value. */
+type Nameless = <T>(value: T) => T;
+type NameOf = (photo: string) => string | undefined;
+
 /** The texts that go along. `nameOf` gives the new path of a photograph by its path in the record. */
-export function handedTexts(
-  files: readonly WrittenFile[],
-  nameOf: (photo: string) => string | undefined,
-): WrittenFile[] {
+export function handedTexts(files: readonly WrittenFile[], nameOf: NameOf): WrittenFile[] {
   const nameless = namelessIn(files);
   return files.flatMap((written) => {
     const kind = kindOf(written.file);
@@ -26,7 +27,7 @@ export function handedTexts(
 }
 
 /** Says “the owner” instead of the owner’s name, as the history’s pages do. */
-function namelessIn(files: readonly WrittenFile[]): <T>(value: T) => T {
+function namelessIn(files: readonly WrittenFile[]): Nameless {
   const of = (wanted: string) =>
     files
       .filter(({ file }) => kindOf(file) === wanted)
@@ -39,13 +40,13 @@ function namelessIn(files: readonly WrittenFile[]): <T>(value: T) => T {
 function textOf(
   { file, text }: WrittenFile,
   kind: Parameters<typeof writtenFor>[0],
-  { nameOf, nameless }: { nameOf: (photo: string) => string | undefined; nameless: <T>(value: T) => T },
+  { nameOf, nameless }: { nameOf: NameOf; nameless: Nameless },
 ): string {
   const { values, body } = splitFrontMatter(file, text);
   const { kept, stoodIn } = withStandIns(kind, values, writtenFor(kind, values, 'history'));
   const renamed = nameless(withNewNames(kept, file, nameOf));
   // What stands below the shop's own rules is for the shop.
-  const prose = kind === 'shop' ? '' : nameless(proseOf(file, body.markdown));
+  const prose = kind === 'shop' ? '' : proseOf(file, body.markdown, nameless);
   const handed = `---\n${headed(stoodIn)}${reducedFrontMatter(text, renamed)}---\n${prose}`;
   const again = splitFrontMatter(file, handed);
   if (!isDeepStrictEqual(bare(again.values), bare(renamed)))
@@ -63,7 +64,7 @@ function headed({ amounts, things }: StoodIn): string {
 }
 
 /** Every place that names a photograph: an entry's list and its tags, and the list of a choice. */
-function withNewNames(values: Values, file: string, nameOf: (photo: string) => string | undefined): Values {
+function withNewNames(values: Values, file: string, nameOf: NameOf): Values {
   const day = file.slice(file.lastIndexOf('/') + 1).slice(0, 10);
   const renamed = (written: unknown, inDay: boolean) => {
     if (typeof written !== 'string') return written;
