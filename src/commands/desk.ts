@@ -1,6 +1,7 @@
 // `npm run desk`: the day is written in the browser, on this machine, or with --lan also on a phone in the shop. Exit 1
 // when the record can’t be opened or the port not be used, 2 for wrong use.
 import { randomBytes } from 'node:crypto';
+import { isIPv4 } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import { recordAt } from '../desk/lying.ts';
 import { pairing } from '../desk/pairing.ts';
@@ -10,23 +11,28 @@ import { problemsText } from '../views/problem-text.ts';
 import { asked, oneFolder, portOf } from './asked.ts';
 import { dayPages } from './desk/day-pages.ts';
 
-const USE = `Use: npm run desk -- [--lan] [--port 4321] [folder]. The folder is the record; RECORD or content unless named.
-With --lan it answers at this machine’s address in the local network, to whoever says the code that is shown.`;
+const USE = `Use: npm run desk -- [--lan [--address 192.168.0.7]] [--port 4321] [folder]. The folder is the record; RECORD or content unless named.
+With --lan it answers at this machine’s address in the local network, to whoever says the code that is shown. Where it has several, --address says which.`;
 
 async function desk(): Promise<number> {
   const words = asked(
     USE,
-    { lan: { type: 'boolean' }, port: { type: 'string' }, help: { type: 'boolean' } },
+    {
+      lan: { type: 'boolean' },
+      address: { type: 'string' },
+      port: { type: 'string' },
+      help: { type: 'boolean' },
+    },
     oneFolder,
   );
   if (!words) return 2;
-  const { lan = false, port: written, help } = words.values;
+  const { lan = false, address, port: written, help } = words.values;
   if (help) {
     console.log(USE);
     return 0;
   }
   const port = portOf(written);
-  if (port === undefined) {
+  if (port === undefined || (address !== undefined && !(lan && isIPv4(address)))) {
     console.error(USE);
     return 2;
   }
@@ -36,7 +42,7 @@ async function desk(): Promise<number> {
     console.error(problemsText(opened.problems, opened.read));
     return 1;
   }
-  const host = lan ? lanAddress() : '127.0.0.1';
+  const host = lan ? (address ?? lanAddress()) : '127.0.0.1';
   if (host === undefined) {
     console.error('This machine has no address in a local network.');
     return 1;
@@ -45,7 +51,7 @@ async function desk(): Promise<number> {
   const server = deskServer({
     at,
     token,
-    draw: dayPages(),
+    draw: dayPages(at.root),
     ...(lan ? { pairing: pairing((code) => console.log(`Code for the next phone: ${code}`)) } : {}),
   });
   return listen(server, host, port, (at) => {
@@ -69,7 +75,8 @@ function listen(
         server.listen(port, host);
         return;
       }
-      console.error(`Port ${port} can’t be used (${code}). Name another: npm run desk -- --port 8080.`);
+      if (code === 'EADDRNOTAVAIL') console.error(`${host} is no address of this machine.`);
+      else console.error(`Port ${port} can’t be used (${code}). Name another: npm run desk -- --port 8080.`);
       done(1);
     });
     server.once('listening', () => {

@@ -9,7 +9,7 @@ const line = z.strictObject({
   at: z.number().int().min(0).optional(),
   line: z.union([text, z.record(z.string().max(100), text)]),
 });
-const form = z.strictObject({
+export const form = z.strictObject({
   entry: z.string().max(20),
   read: z.string().max(64),
   by: text,
@@ -19,13 +19,14 @@ const form = z.strictObject({
     .strictObject({ choice: text, read: z.string().max(64), option: text, by: text, reason: text })
     .optional(),
 });
-const asked = z.strictObject({ form, sign: z.string().max(64).optional() });
+/** `typed` is true where somebody typed since the page was opened. */
+const asked = z.strictObject({ form, sign: z.string().max(64).optional(), typed: z.boolean().optional() });
 
 /** The form and the sign of what was shown; nothing when it is anything else. */
-export function readForm(json: string): { form: Form; sign: string } | undefined {
+export function readForm(json: string): { form: Form; sign: string; typed: boolean } | undefined {
   try {
-    const { form, sign = '' } = asked.parse(JSON.parse(json));
-    return { form: form as Form, sign };
+    const { form, sign = '', typed = false } = asked.parse(JSON.parse(json));
+    return { form: form as Form, sign, typed };
   } catch {
     return undefined;
   }

@@ -3,10 +3,16 @@ import { dayText } from '../figures/days.ts';
 import type { Told } from './browser/told.ts';
 import { dataText, escaped } from './html.ts';
 
-/** What frames the entry: the car, the days that may be chosen, and the drawing’s inner markup. */
-export type Around = { car: string; entries: readonly string[]; today: string; drawing: string };
+/** What frames the entry: the car, the days that may be chosen, those typed and not written, and the drawing’s inner markup. */
+export type Around = {
+  car: string;
+  entries: readonly string[];
+  drafts: readonly string[];
+  today: string;
+  drawing: string;
+};
 
-export function deskPage(told: Told, { car, entries, today, drawing }: Around): string {
+export function deskPage(told: Told, { car, entries, drafts, today, drawing }: Around): string {
   const title = told.read === '' ? 'A new entry' : 'An entry that is there';
   return framed(
     `${dayText(told.day)}: the desk`,
@@ -20,6 +26,7 @@ export function deskPage(told: Told, { car, entries, today, drawing }: Around): 
           `<li><a href="/?day=${entry}"${entry === told.entry ? ' aria-current="page"' : ''}>${entry}</a></li>`,
       )
       .join('')}</ul></details>
+${drafts.length === 0 ? '' : `<p>Typed and not written yet: ${drafts.map((entry) => `<a href="/?day=${entry}">${entry}</a>`).join(', ')}.</p>`}
 </div></div>
 <div id="reading"><p class="small">Writing here needs script. Without it this page can be read; a day can be written by hand or with npm run log.</p>${reading(told)}</div>
 <div id="desk" hidden></div>

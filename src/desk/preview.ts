@@ -5,13 +5,11 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Day } from '../figures/days.ts';
 import { lookAtPhotos } from '../photos/look.ts';
-import { photoCache } from '../photos/make.ts';
+import { type Made, photoCache } from '../photos/make.ts';
 import { WEB_PICTURE } from '../photos/plan.ts';
 import type { Opened } from '../record/open.ts';
-import { sorted } from '../record/place.ts';
 import { type CarRecord, type Entry, photoPath } from '../record/record.ts';
 import { page } from '../views/links.ts';
-import type { Photos } from '../views/photos.ts';
 import type { Form } from './browser/told.ts';
 import { fileOf, liesWithin } from './entry-of.ts';
 import type { Seen } from './looked.ts';
@@ -19,20 +17,22 @@ import type { RecordAt } from './lying.ts';
 import { type Served, servedFile } from './served.ts';
 import { webPictures } from './web-pictures.ts';
 
-/** The record that a page is drawn from, and the pictures on it. */
-export type Drawn = Opened & { record: CarRecord; today: Day; photos: Photos };
-export type DrawnPages = { day: string; problems: string };
-/** Draws the page of an entry, and that of the checks, as HTML with relative links. */
-export type DrawsDay = (entry: string, from: Drawn) => Promise<DrawnPages>;
+/** What a page is drawn from: the record as it would be, and what was made of the pictures on it. */
+export type Drawn = { opened: Opened; today: Day; made: Made };
+/** Draws the page of an entry, or without one that of the checks, as HTML with relative links. */
+export type Draws = (entry: string | undefined, from: Drawn) => Promise<string>;
+
+/** Pages by their path in the site; those that few look at are drawn when they are asked for. */
+type Pages = Map<string, () => Promise<string>>;
 
 /** Where the page is, on the desk; or a sentence that says why there is none. */
 export type Preview = { page: string } | { refused: string };
 export type Previews = ReturnType<typeof previews>;
 
-export function previews(draw: DrawsDay, at: RecordAt) {
+export function previews(draw: Draws, at: RecordAt) {
   const pictures = webPictures(at.root);
-  const kept = new Map<string, Map<string, string>>();
-  const keep = (pages: Map<string, string>): string => {
+  const kept = new Map<string, Pages>();
+  const keep = (pages: Pages): string => {
     const key = randomUUID();
     kept.set(key, pages);
     for (const old of [...kept.keys()].slice(0, -MOST)) kept.delete(old);
@@ -53,13 +53,14 @@ export function previews(draw: DrawsDay, at: RecordAt) {
         return { refused: told.others[0] ?? 'Nothing is written of this day yet, so there is no page.' };
       try {
         const photos = await pictures(await lyingPictures(at.root, written, record));
-        const problems = sorted([...would.problems, ...(await lookAtPhotos(at.root, record.photos))]);
-        const pages = await draw(written.id, { ...would, record, problems, today, photos });
-        const drawn = new Map([
-          [page.day(written.id), withoutScripts(pages.day)],
-          [page.problems, withoutScripts(pages.problems)],
+        const problems = await lookAtPhotos(at.root, record.photos);
+        const from = { opened: would, today, made: { photos, problems, made: 0 } };
+        const day = withoutScripts(await draw(written.id, from));
+        const pages: Pages = new Map([
+          [page.day(written.id), async () => day],
+          [page.problems, async () => withoutScripts(await draw(undefined, from))],
         ]);
-        return { page: `/preview/${keep(drawn)}/${page.day(written.id)}` };
+        return { page: `/preview/${keep(pages)}/${page.day(written.id)}` };
       } catch (error) {
         console.error('The page couldn’t be drawn.', error);
         return { refused: 'The page can’t be drawn now; the terminal says why. Writing goes on as before.' };
@@ -70,8 +71,8 @@ export function previews(draw: DrawsDay, at: RecordAt) {
       const [, key = '', file = ''] = /^\/preview\/([^/]+)\/(.+)$/.exec(path) ?? [];
       const pages = kept.get(key);
       if (!pages) return undefined;
-      const html = pages.get(file);
-      if (html !== undefined) return { type: HTML, body: html };
+      const drawn = pages.get(file);
+      if (drawn) return { type: HTML, body: await drawn() };
       if (file.endsWith('.html')) return { type: HTML, body: ELSEWHERE };
       const picture = /^photos\/([^/]+)$/.exec(file)?.[1] ?? '';
       if (!WEB_PICTURE.test(picture)) return servedFile(`/${file}`);

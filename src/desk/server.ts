@@ -4,6 +4,8 @@ import { isDay } from '../figures/days.ts';
 import { photoPath } from '../record/record.ts';
 import { away, page, refuse, told, tooLarge } from './answers.ts';
 import { bodyText, MOST, TooLarge } from './body.ts';
+import type { Form, Looked } from './browser/told.ts';
+import { draftEntries, dropDraft, keepDraft } from './draft.ts';
 import { isKnown, isSame, letIn, type Refusal, strange } from './entrance.ts';
 import { liesWithin } from './entry-of.ts';
 import { readForm } from './form.ts';
@@ -12,7 +14,7 @@ import type { RecordAt } from './lying.ts';
 import { deskPage, pairingPage } from './page.ts';
 import type { Pairing } from './pairing.ts';
 import { pictureIn, smallPicture } from './pictures.ts';
-import { type DrawsDay, type Preview, type Previews, previews, SHOWN_ONLY } from './preview.ts';
+import { type Draws, type Preview, type Previews, previews, SHOWN_ONLY } from './preview.ts';
 import { planDrawing, servedFile } from './served.ts';
 import { toldOf } from './told.ts';
 import { written } from './written.ts';
@@ -22,7 +24,7 @@ export type Desk = {
   at: RecordAt;
   token: string;
   pairing?: Pairing | undefined;
-  draw?: DrawsDay | undefined;
+  draw?: Draws | undefined;
 };
 
 /** The server, not listening yet. It answers at the address that it comes to listen on, and at no other name. */
@@ -79,17 +81,26 @@ async function answer(
     }
     case 'POST /look':
     case 'POST /preview':
+    case 'POST /throw-away':
     case 'POST /write': {
       const asked = readForm(await bodyText(request, MOST.form));
       if (!asked) return refuse(response, { status: 400, says: 'That is no form of this desk.' });
       if (doing === 'POST /look')
-        return told(response, 200, (await turns(() => looked(desk.at, asked.form))).told);
+        return told(response, 200, await turns(() => lookedAndKept(desk.at, asked)));
+      if (doing === 'POST /throw-away') {
+        await turns(() => dropDraft(desk.at, asked.form.entry));
+        return told(response, 200, { said: 'Thrown away.' });
+      }
       if (doing === 'POST /preview') {
         // What is drawn waits for nobody’s turn, so that nobody who types waits for it.
         const seen = await turns(() => looked(desk.at, asked.form));
         return told(response, 200, pages ? await pages.of(asked.form, seen) : NO_PAGES);
       }
-      const done = await turns(() => written(desk.at, asked.form, asked.sign));
+      const done = await turns(async () => {
+        const so = await written(desk.at, asked.form, asked.sign);
+        if ('said' in so) await dropDraft(desk.at, asked.form.entry);
+        return so;
+      });
       return told(response, 'said' in done ? 200 : done.looked?.conflict ? 409 : 422, done);
     }
   }
@@ -99,6 +110,13 @@ async function answer(
   const file = preview ?? (await servedFile(url.pathname));
   if (!file) return refuse(response, NO_SUCH);
   response.setHeader('content-type', file.type).end(file.body);
+}
+
+/** Looks at a form; what was typed is kept until it is written. */
+async function lookedAndKept(at: RecordAt, { form, typed }: { form: Form; typed: boolean }): Promise<Looked> {
+  const seen = await looked(at, form);
+  const kept = typed ? await keepDraft(at, form, seen) : undefined;
+  return { ...seen.told, ...(kept === undefined ? {} : { kept }) };
 }
 
 /** Who isn’t let in yet sees the page that asks for the code, where there is one, and its style. */
@@ -139,7 +157,9 @@ async function thePage({ at }: Desk, response: ServerResponse, asked: string | n
   if (typeof told === 'string') return refuse(response, { status: 404, says: told });
   const entries = (opened.record?.entries ?? []).map(({ id }) => id).reverse();
   const car = opened.record?.car.name ?? 'The record';
-  return page(response, deskPage(told, { car, entries, today: lying.today, drawing: await planDrawing() }));
+  const drafts = (await draftEntries(at)).filter((entry) => entry !== told.entry);
+  const around = { car, entries, drafts, today: lying.today, drawing: await planDrawing() };
+  return page(response, deskPage(told, around));
 }
 
 async function thePicture({ at }: Desk, response: ServerResponse, asked: URLSearchParams): Promise<void> {

@@ -5,6 +5,7 @@ import { knownNames } from '../record/writing/line-problems.ts';
 import { withoutPlaces } from '../record/writing/read-back.ts';
 import { suggestedFor } from '../record/writing/suggested.ts';
 import type { DeskLine, OpenChoice, Told } from './browser/told.ts';
+import { keptDraft } from './draft.ts';
 import { fileOf } from './entry-of.ts';
 import { fieldText, linesOf, lineText } from './field-text.ts';
 import type { RecordAt } from './lying.ts';
@@ -28,6 +29,7 @@ export async function toldOf(at: RecordAt, entry: string): Promise<Told | string
   const day = entry.slice(0, 10);
   const all = shapes();
   const suggested = suggestedFor(day, record);
+  const draft = await keptDraft(at, entry, text);
   const lines = (list: string): DeskLine[] =>
     linesOf(values, list).map((line, place) => ({ at: place, line: lineText(line) }));
   return {
@@ -42,6 +44,7 @@ export async function toldOf(at: RecordAt, entry: string): Promise<Told | string
     offers: offersOf(record, suggested),
     choices: openChoices(at, record, lying.files),
     waiting: suggested.photos.filter(({ caption, alt }) => !caption && !alt).map(({ file: name }) => name),
+    ...(draft ? { draft } : {}),
   };
 }
 

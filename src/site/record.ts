@@ -36,23 +36,6 @@ export function site(): Promise<Site> {
   return opened.site;
 }
 
-/** A record that was opened elsewhere, such as the desk’s with a day that isn’t written yet, and its pictures. */
-export type OpenedElsewhere = {
-  record: CarRecord;
-  problems: Problem[];
-  read: Counts;
-  today: Day;
-  photos: Photos;
-};
-
-/** Has the pages drawn from it until a file of the record changes. */
-export function drawFrom({ record: whole, problems, read, today, photos }: OpenedElsewhere): void {
-  const { ashframeStamp: stamp } = globalThis as { ashframeStamp?: unknown };
-  const record = forAudience(whole, sees.audience);
-  const from = { ...told(problems, read), today, record, rollup: rollUp(record), photos };
-  opened = { stamp, site: Promise.resolve(from) };
-}
-
 /** The record for a page that can't be made without it. */
 export async function book(): Promise<Site & { record: CarRecord }> {
   const whole = await site();

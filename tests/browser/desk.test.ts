@@ -17,13 +17,19 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 async function openDesk(folder: string, day: string): Promise<{ page: Page; found: string[] }> {
+  const opened = await openAnew(folder, day);
+  await opened.page.getByRole('heading', { name: 'What it comes to' }).waitFor();
+  return opened;
+}
+
+/** A desk of its own and a browser that knows nothing yet. */
+async function openAnew(folder: string, day: string): Promise<{ page: Page; found: string[] }> {
   const address = await serve('desk', { RECORD: folder });
   const context = await browser.newContext({ viewport: { width: 800, height: 1100 } });
   const page = await context.newPage();
   const found = troubles(page, new URL(address).origin);
   await page.goto(address);
   await page.goto(new URL(`/?day=${day}`, address).href);
-  await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
   return { page, found };
 }
 
@@ -235,6 +241,42 @@ it('shows both when somebody else changed the file, and carries on what was new'
   await page.getByText('Written: log/2025-11/2025-11-21.md.').waitFor();
   expect(await readFile(path, 'utf8')).toBe(`${text.trimEnd()}\n\nTheirs.\n\nMine.\n`);
 }, 120_000);
+
+it('offers what was typed and not written when the tab, the browser and the desk are gone', async () => {
+  const folder = await demoCopy();
+  const first = await openDesk(folder, '2025-11-21');
+  const box = (page: Page) => page.getByLabel('What was found, what was done, and why');
+  const words = await box(first.page).inputValue();
+  await first.page
+    .getByLabel('Drop pictures here, or choose them')
+    .setInputFiles([await picture('IMG_3001.jpg', 90)]);
+  await first.page.getByText('1 picture brought in.').waitFor();
+  await box(first.page).fill(`${words}\n\nHalf a sentence`);
+  await first.page.getByText(/^Kept at \d\d:\d\d, not written yet\.$/).waitFor();
+  // Typed and left at once: it goes with the page.
+  await box(first.page).fill(`${words}\n\nHalf a sentence more`);
+  await first.page.goto('about:blank');
+  await first.page.context().close();
+
+  const { page, found } = await openAnew(folder, '2025-11-21');
+  await page.getByText(/^What you typed at \d\d:\d\d is still here/).waitFor();
+  await page.getByText('Its picture lies in photos/2025-11-21 and stays there').waitFor();
+  const typed = page.getByRole('region', { name: 'What you typed' });
+  expect(await typed.locator('ins').allTextContents()).toContain('+ Half a sentence more\n');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+  await page.getByRole('button', { name: 'Go on with it' }).click();
+  expect(await box(page).inputValue()).toBe(`${words}\n\nHalf a sentence more`);
+
+  // Nothing is typed since, so it is still offered, and can be thrown away; the picture stays.
+  await page.reload();
+  await page.getByRole('button', { name: 'Throw it away' }).click();
+  expect(await box(page).inputValue()).toBe(words);
+  await page.getByRole('button', { name: 'IMG_3001.jpg lies there: say what it shows' }).waitFor();
+  await page.reload();
+  await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
+  expect(found).toEqual([]);
+}, 240_000);
 
 it('is read without script', async () => {
   const address = await serve('desk', { RECORD: await demoCopy() });

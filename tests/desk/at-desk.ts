@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { recordAt } from '../../src/desk/lying.ts';
 import type { Pairing } from '../../src/desk/pairing.ts';
-import type { DrawsDay } from '../../src/desk/preview.ts';
+import type { Draws } from '../../src/desk/preview.ts';
 import { deskServer } from '../../src/desk/server.ts';
 import { emptyFolder } from '../commands/run.ts';
 import { SMALL } from '../record/small.ts';
@@ -31,7 +31,7 @@ export async function smallFolder(changed: Record<string, string> = {}): Promise
 }
 
 /** Opens a desk; `known` asks as its own page does, `ask` with these headers alone. */
-export async function openDesk(folder: string, pairing?: Pairing, draw?: DrawsDay) {
+export async function openDesk(folder: string, pairing?: Pairing, draw?: Draws) {
   const server = deskServer({ at: recordAt(folder), token: TOKEN, pairing, draw });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   onTestFinished(() => {

@@ -1,7 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
-import type { Drawn, DrawsDay } from '../../src/desk/preview.ts';
+import type { Drawn, Draws } from '../../src/desk/preview.ts';
 import { openDesk, smallFolder } from './at-desk.ts';
 
 const DAY = '2025-03-04';
@@ -10,17 +10,17 @@ const form = (words: string) =>
 
 /** Draws what it gets as a line of text, with what a page may carry. */
 const plainly =
-  (drawn: [string, Drawn][]): DrawsDay =>
+  (drawn: [string | undefined, Drawn][]): Draws =>
   async (entry, from) => {
     drawn.push([entry, from]);
-    const body = from.record.entries.find(({ id }) => id === entry)?.body.markdown ?? '';
-    return { day: `<p>${body}</p><script src="x.js"></script>`, problems: `${from.problems.length}` };
+    const body = from.opened.record?.entries.find(({ id }) => id === entry)?.body.markdown;
+    return `<p>${body ?? from.opened.problems.length}</p><script src="x.js"></script>`;
   };
 
 describe('the page of a day that isn’t written', () => {
   it('is drawn from what was filled in, lies under the desk’s own address, and is written nowhere', async () => {
     const folder = await smallFolder();
-    const drawn: [string, Drawn][] = [];
+    const drawn: [string | undefined, Drawn][] = [];
     const { known, ask } = await openDesk(folder, undefined, plainly(drawn));
     const { text } = await known('/preview', { method: 'POST', body: form('Primed.') });
     const { page } = JSON.parse(text) as { page: string };
@@ -34,7 +34,7 @@ describe('the page of a day that isn’t written', () => {
     expect(drawn.map(([entry]) => entry)).toEqual([DAY]);
     const beside = (path: string) => known(new URL(path, `http://desk${page}`).pathname);
     expect((await beside('../style/ashframe.css')).headers['content-type']).toBe('text/css; charset=utf-8');
-    expect((await beside('../problems.html')).text).toBe(String(drawn[0]?.[1].problems.length));
+    expect((await beside('../problems.html')).text).toBe(`<p>${drawn[0]?.[1].opened.problems.length}</p>`);
     expect((await beside('../part/cowl.html')).text).toContain('Only the day and its checks are drawn here.');
     for (const path of [
       '../style/../../../car.md',

@@ -2,14 +2,15 @@
 // listens nowhere and watches nothing.
 import { getViteConfig } from 'astro/config';
 import { createServer, type InlineConfig } from 'vite';
-import type { DrawsDay } from '../../desk/preview.ts';
+import type { Draws } from '../../desk/preview.ts';
+import { handToPages } from '../../disk/handed.ts';
 
 /** Pages as the shop’s own site has them, drawn one after the other. Throws when the site can’t be read in. */
-export function dayPages(): DrawsDay {
-  let site: Promise<DrawsDay> | undefined;
+export function dayPages(root: string): Draws {
+  let site: Promise<Draws> | undefined;
   let last: Promise<unknown> = Promise.resolve();
-  const draw: DrawsDay = async (entry, opened) => {
-    site ??= readIn();
+  const draw: Draws = async (entry, opened) => {
+    site ??= readIn(root);
     try {
       return await (await site)(entry, opened);
     } catch (error) {
@@ -25,7 +26,7 @@ export function dayPages(): DrawsDay {
   };
 }
 
-async function readIn(): Promise<DrawsDay> {
+async function readIn(root: string): Promise<Draws> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   process.env.ASHFRAME_FOR = 'shop';
   const quiet: InlineConfig = {
@@ -39,6 +40,9 @@ async function readIn(): Promise<DrawsDay> {
     ...(await config({ mode: 'development', command: 'serve' })),
     configFile: false,
   });
-  const { drawnDay } = await server.ssrLoadModule('/src/site/drawn-day.ts');
-  return drawnDay as DrawsDay;
+  const { drawnPage } = await server.ssrLoadModule('/src/site/drawn-day.ts');
+  return (entry, { opened, today, made }) => {
+    handToPages({ opened: { ...opened, folder: root, today }, made });
+    return drawnPage(entry);
+  };
 }

@@ -7,7 +7,7 @@ import { entryFileOf } from '../../record/writing/entry-file.ts';
 import { differenceText } from '../../views/line-difference.ts';
 import { askDay } from './ask-day.ts';
 import { type Asker, Stopped } from './asker.ts';
-import { draftDays, draftOf, dropDraft, keepDraft, readDraft } from './draft.ts';
+import { draftDays, draftOf, dropDraft, hasDeskDraft, keepDraft, readDraft } from './draft.ts';
 import { movingAsker } from './moving-asker.ts';
 import { plainAsker } from './plain-asker.ts';
 import { plannedDay, writeDay } from './write-day.ts';
@@ -52,6 +52,8 @@ async function oneDay(at: At, asker: Asker, day: Day, begun: Added, dryRun: bool
   asker.say(
     isNew ? `A new entry, ${file}.` : `${file} is there; what you add goes behind what stands in it.`,
   );
+  if (await hasDeskDraft(root, day))
+    asker.say('What was typed of this day at the desk isn’t written yet; npm run desk goes on with it.');
   const kept = await readDraft(root, day);
   const goOn = kept && (await asker.yes(`Go on with the draft of ${day}?`, true));
   const from = goOn ? { ...kept, ...begun, lists: { ...kept.lists, ...begun.lists } } : begun;

@@ -1,6 +1,7 @@
 // Keeps what has been answered so far beside the record, where no reader of the record looks: an entry like any other.
-import { readdir, readFile, rm } from 'node:fs/promises';
+import { access, readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { deskDraft, draftFolder } from '../../disk/drafts.ts';
 import { writeText } from '../../disk/write-text.ts';
 import { type Day, isDay } from '../../figures/days.ts';
 import { splitFrontMatter } from '../../record/front-matter.ts';
@@ -9,7 +10,7 @@ import type { Keys, Value } from '../../record/writing/edit.ts';
 import { withoutPlaces } from '../../record/writing/read-back.ts';
 
 /** The draft of a day, as a path from the record’s folder. */
-export const draftOf = (day: Day) => `.draft/${day}.md`;
+export const draftOf = (day: Day) => `${draftFolder}/${day}.md`;
 
 /** Writes down what there is; a draft of nothing is taken away. */
 export async function keepDraft(root: string, day: Day, added: Added): Promise<void> {
@@ -33,9 +34,17 @@ export async function readDraft(root: string, day: Day): Promise<Added | undefin
   };
 }
 
+/** True when something was typed of the day at the desk and isn’t written. */
+export async function hasDeskDraft(root: string, day: Day): Promise<boolean> {
+  return access(join(root, deskDraft(day))).then(
+    () => true,
+    () => false,
+  );
+}
+
 /** The days that have a draft, the newest first. */
 export async function draftDays(root: string): Promise<Day[]> {
-  const names = await readdir(join(root, '.draft')).catch(() => []);
+  const names = await readdir(join(root, draftFolder)).catch(() => []);
   return names
     .map((name) => name.replace(/\.md$/, ''))
     .filter(isDay)

@@ -1,19 +1,28 @@
 // The script of the desk’s page: what was told becomes a form, and the form is looked at while it is filled in.
 import { cardsOf, nextOnBill } from './card.ts';
 import { decisionOf } from './decision.ts';
+import { askOfDraft } from './draft.ts';
 import { pickOnDrawing } from './drawing.ts';
 import { finishedOf } from './finished.ts';
-import { takeUp } from './later.ts';
+import { isCarried, takeUp } from './later.ts';
 import { looking } from './looking.ts';
 import { button, freshId, made } from './made.ts';
 import { others, words } from './more.ts';
 import { picturesOf } from './pictures.ts';
 import { formOf, type State } from './state.ts';
-import type { DeskList, Told } from './told.ts';
+import type { DeskList, Form, Told } from './told.ts';
 
 function start(told: Told, place: HTMLElement): void {
+  const begin = (form: Form) => fillIn(told, form, place);
+  if (told.draft && !isCarried(told.entry)) {
+    place.replaceChildren(askOfDraft(told, begin));
+    show(place);
+  } else begin(formOf(told));
+}
+
+function fillIn(told: Told, form: Form, place: HTMLElement): void {
   let touched = () => {};
-  const state: State = { told, form: formOf(told), changed: () => touched(), wrong: new Map() };
+  const state: State = { told, form, changed: () => touched(), wrong: new Map() };
   const carried = takeUp(state);
   const look = looking(state);
   const finished = finishedOf(state);
@@ -63,16 +72,22 @@ function start(told: Told, place: HTMLElement): void {
     look.page,
     look.bar,
   );
-  const reading = document.querySelector<HTMLElement>('#reading');
-  if (reading) reading.hidden = true;
-  place.hidden = false;
+  show(place);
   touched = () => {
     finished.draw();
-    window.onbeforeunload = () => '';
-    look.later();
+    look.typed();
   };
   if (carried) touched();
   else look.later();
+  // What was typed upon a file that is another now is shown against it.
+  if (form === told.draft?.form && told.draft.theirs) look.open();
+}
+
+/** Puts the form where the entry stood to be read. */
+function show(place: HTMLElement): void {
+  const reading = document.querySelector<HTMLElement>('#reading');
+  if (reading) reading.hidden = true;
+  place.hidden = false;
 }
 
 function section(name: string, ...inner: (Node | string)[]): HTMLElement {

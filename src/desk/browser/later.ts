@@ -16,6 +16,12 @@ export function keepForLater({ form, told }: State): void {
   sessionStorage.setItem(KEY, JSON.stringify(kept));
 }
 
+/** True when something of this entry is carried over from the page that was there a moment ago. */
+export function isCarried(entry: string): boolean {
+  const text = sessionStorage.getItem(KEY);
+  return text !== null && (JSON.parse(text) as Kept).entry === entry;
+}
+
 /** Puts what was kept of this entry behind what stands in it now. True when there was anything. */
 export function takeUp(state: State): boolean {
   const text = sessionStorage.getItem(KEY);

@@ -3,23 +3,33 @@ import { differenceOf } from './difference.ts';
 import { drawnPage } from './drawn-page.ts';
 import { keepForLater } from './later.ts';
 import { button, made } from './made.ts';
-import { send } from './send.ts';
+import { leave, send } from './send.ts';
 import { linesOf, type State } from './state.ts';
 import type { Conflict, Looked } from './told.ts';
 
 /** How long the page waits for the next key before it asks, in milliseconds. */
 const PAUSE = 500;
 
-export type Looking = { later: () => void; side: HTMLElement; page: HTMLElement; bar: HTMLElement };
+/** `later` looks once it is quiet, `typed` also keeps what was typed, `open` shows what would be written. */
+export type Looking = {
+  later: () => void;
+  typed: () => void;
+  open: () => void;
+  side: HTMLElement;
+  page: HTMLElement;
+  bar: HTMLElement;
+};
 
 export function looking(state: State): Looking {
   const sums = made('div', { class: 'sums', role: 'status' });
   const problems = made('div', { class: 'problems', role: 'status' });
   const first = made('p', { class: 'first' });
+  const kept = made('p', { class: 'kept-at' });
   const dialog = made('dialog', { class: 'written', 'aria-label': 'What will be written' });
   const page = drawnPage(state);
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
+  let isTyped = false;
 
   const show = (told: Looked) => {
     for (const [one, tell] of state.wrong) tell(saidOf(state, told, one));
@@ -36,17 +46,36 @@ export function looking(state: State): Looking {
         : [made('ul', {}, ...all.map((one) => made('li', {}, one)))]),
     );
   };
+  const tellKept = ({ kept: time, files, errors }: Looked) => {
+    // What is kept, or says nothing new, may be left.
+    if (time !== undefined || (files.length === 0 && errors === 0)) window.onbeforeunload = null;
+    kept.replaceChildren(time === undefined ? '' : `Kept at ${time}, not written yet.`);
+  };
   const look = async (): Promise<Looked | undefined> => {
     const own = ++asked;
-    const answer = await send('/look', { form: state.form });
+    const typed = isTyped;
+    const answer = await send('/look', { form: state.form, typed });
     if (own !== asked) return undefined;
     if (!('looked' in answer)) {
       problems.replaceChildren(made('p', {}, 'says' in answer ? answer.says : ''));
       return undefined;
     }
     show(answer.looked);
+    if (typed) tellKept(answer.looked);
     return answer.looked;
   };
+  const later = () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      waiting = undefined;
+      look();
+      page.draw();
+    }, PAUSE);
+  };
+  // Who leaves in the middle of a pause leaves nothing behind.
+  window.addEventListener('pagehide', () => {
+    if (waiting !== undefined && isTyped) leave('/look', { form: state.form, typed: true });
+  });
   const open = (...inner: Node[]) => {
     dialog.replaceChildren(...inner);
     if (!dialog.open) dialog.showModal();
@@ -56,6 +85,7 @@ export function looking(state: State): Looking {
     const answer = await send('/write', { form: state.form, sign });
     if ('said' in answer) {
       sessionStorage.setItem('desk-said', answer.said);
+      isTyped = false;
       window.onbeforeunload = null;
       location.replace(`/?day=${state.form.entry}`);
       return;
@@ -95,13 +125,13 @@ export function looking(state: State): Looking {
     );
   };
   return {
-    later: () => {
-      clearTimeout(waiting);
-      waiting = setTimeout(() => {
-        look();
-        page.draw();
-      }, PAUSE);
+    later,
+    typed: () => {
+      isTyped = true;
+      window.onbeforeunload = () => '';
+      later();
     },
+    open: preview,
     page: page.all,
     side: made(
       'section',
@@ -114,7 +144,7 @@ export function looking(state: State): Looking {
     bar: made(
       'div',
       { class: 'bar' },
-      first,
+      made('div', {}, first, kept),
       button('See what will be written', preview, { class: 'do' }),
       dialog,
     ),

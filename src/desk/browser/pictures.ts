@@ -54,6 +54,11 @@ export function picturesOf(state: State, shape: DeskList): HTMLElement[] {
     { class: 'drop' },
     made('label', { for: id }, 'Drop pictures here, or choose them'),
     input,
+    made(
+      'p',
+      { class: 'hint' },
+      `They are put into photos/${told.day} at once, and stay there whether the day is written or not.`,
+    ),
   );
   drop.addEventListener('dragover', (event) => {
     event.preventDefault();

@@ -16,3 +16,8 @@ export async function send(path: string, what: unknown): Promise<Answer> {
     return { says: 'The desk can’t be reached. What you filled in is still here; see that it runs.' };
   }
 }
+
+/** Sends while the page goes away; nobody is there for an answer. */
+export function leave(path: string, what: unknown): void {
+  fetch(path, { method: 'POST', body: JSON.stringify(what), keepalive: true }).catch(() => undefined);
+}

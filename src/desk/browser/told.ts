@@ -40,6 +40,8 @@ export type Told = {
   /** Pictures of the day that no entry names yet. */
   waiting: string[];
   day: string;
+  /** What was typed of it before and isn’t written. */
+  draft?: KeptDraft;
 };
 
 /** An entry as the page sends it back. */
@@ -51,6 +53,9 @@ export type Form = {
   words: string;
   decided?: { choice: string; read: string; option: string; by: string; reason: string };
 };
+
+/** When it was kept, the form, what it would have done, and what somebody did to the file since. */
+export type KeptDraft = { said: string; form: Form; mine: Difference; theirs?: Difference };
 
 export type Difference = { how: 'same' | 'added' | 'gone'; text: string }[];
 /** A file that somebody else changed: what they did, and what would have been written. */
@@ -66,4 +71,6 @@ export type Looked = {
   /** The sign of all that would be written: only what was shown is written. */
   sign: string;
   conflict?: Conflict;
+  /** The time at which what was typed was kept. */
+  kept?: string;
 };
