@@ -15,6 +15,7 @@ export async function layDownBare(site: string, use: 'build' | 'dev'): Promise<s
   }
   await put('package.json', '{ "name": "bare", "private": true, "type": "module" }\n');
   await put(join('src', 'pages', '[...page].astro'), template(frontMatter[use]));
+  await put(join('src', 'bodies.js'), BODIES);
   await put('build.mjs', script("await build({ ...config, outDir: './dist' });", 'build'));
   await put(
     'dev.mjs',
@@ -49,15 +50,18 @@ export function getStaticPaths() {
 }
 const body = readFileSync('src/bodies/' + Astro.props.file, 'utf8');`,
   // Bodies are modules, so that a saved one is followed as Astro follows any.
-  dev: `const bodies = import.meta.glob('../bodies/**/*.html', { query: '?raw', import: 'default' });
+  dev: `import { bodies } from '../bodies.js';
 export function getStaticPaths() {
   return Object.keys(bodies).map((file) => {
-    const page = file.slice('../bodies/'.length, -'.html'.length);
+    const page = file.slice('./bodies/'.length, -'.html'.length);
     return { params: { page: page === 'index' ? undefined : page }, props: { file } };
   });
 }
 const body = await bodies[Astro.props.file]();`,
 };
+
+const BODIES = `export const bodies = import.meta.glob('./bodies/**/*.html', { query: '?raw', import: 'default' });
+`;
 
 const template = (front: string) => `---
 ${front}

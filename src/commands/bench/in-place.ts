@@ -4,20 +4,20 @@ import { join } from 'node:path';
 import { makePhotos, photoCache } from '../../photos/make.ts';
 import { AT_ONCE, eachInTurn } from '../../photos/turns.ts';
 import { layDown, lifeSizeFolder } from './life-size/lay-down.ts';
+import { photoPaths } from './life-size/pictures.ts';
 import { prime } from './life-size/prime.ts';
 import { LIFE_SIZE } from './life-size/record.ts';
 import type { Row } from './row.ts';
 
 /** Lays the record of life size down where it is kept, and makes its pictures ready. */
-export async function readyRecord(): Promise<string[]> {
+export async function readyRecord(): Promise<void> {
   const photos = await layDown(lifeSizeFolder(LIFE_SIZE), LIFE_SIZE);
   await prime(lifeSizeFolder(LIFE_SIZE), photos, photoCache);
-  return photos;
 }
 
 export async function inPlaceRows(): Promise<Row[]> {
   const folder = lifeSizeFolder(LIFE_SIZE);
-  const files = await readyRecord();
+  const files = photoPaths(LIFE_SIZE.photos, LIFE_SIZE.entries);
   let [floor, took] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (let time = 0; time < TIMES; time++) {
     const start = performance.now();

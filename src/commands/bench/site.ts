@@ -48,9 +48,12 @@ export async function siteRows(): Promise<Row[]> {
   ];
 }
 
+/** What builds keep from one to the next, apart from pictures. */
+const KEPT = ['compiled'].map((name) => join('.cache', name));
+
 /** Builds the record of life size from nothing but its made pictures. */
 export async function buildAll(): Promise<Ran> {
-  await rm(SITE, { recursive: true, force: true });
+  for (const folder of [SITE, ...KEPT]) await rm(folder, { recursive: true, force: true });
   return buildOver();
 }
 
