@@ -57,6 +57,7 @@ async function saved({ words, env = {}, cwd }: Server, { path, text, page }: Sav
   const memory = memoryOf(server.pid);
   const address = `http://127.0.0.1:${port}/${page}`;
   const times: number[] = [];
+  let megabytes = 0;
   try {
     await until(address, '</html>', server);
     for (let save = 0; save <= SAVES; save++) {
@@ -69,11 +70,12 @@ async function saved({ words, env = {}, cwd }: Server, { path, text, page }: Sav
       await wait(500);
     }
   } finally {
-    await writeFile(path, text);
+    megabytes = memory.end();
     server.kill();
+    await writeFile(path, text);
   }
   const counted = times.slice(1).sort((one, other) => one - other);
-  return { seconds: counted[SAVES >> 1] ?? Number.NaN, megabytes: memory.end() };
+  return { seconds: counted[SAVES >> 1] ?? Number.NaN, megabytes };
 }
 
 /** Asks for a page until it says something. Throws when it takes too long or the server has ended. */
