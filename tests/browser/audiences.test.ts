@@ -1,19 +1,17 @@
 // What each audience gets, looked for in every byte of what is built.
 import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
-import sharp from 'sharp';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { emptyFolderFor, npmRun } from '../commands/run.ts';
 import {
   CAMERA_WORD,
   OWNER_AMOUNTS,
   OWNER_WORD,
-  PRIVATE,
   PRIVATE_PHOTOS,
   SHOP_AMOUNTS,
   SHOP_WORD,
 } from '../record/private.ts';
+import { writePrivate } from '../record/private-folder.ts';
 import { type Built, buildSite } from './built.ts';
 
 const built = new Map<string, Built>();
@@ -21,14 +19,7 @@ let record: Awaited<ReturnType<typeof emptyFolderFor>>;
 
 beforeAll(async () => {
   record = await emptyFolderFor('record');
-  const write = async (file: string, what: string | Buffer) => {
-    await mkdir(dirname(join(record.folder, file)), { recursive: true });
-    await writeFile(join(record.folder, file), what);
-  };
-  for (const [file, text] of Object.entries(PRIVATE)) await write(file, text);
-  for (const file of PRIVATE_PHOTOS) await write(file, await fromACamera());
-  const issued = await npmRun('statement', ['--to', '2025-03-31', '--issue'], record.folder);
-  if (issued.code !== 0) throw new Error(issued.out + issued.err);
+  await writePrivate(record.folder);
   for (const audience of ['shop', 'owner', 'history'] as const) {
     built.set(audience, await buildSite(record.folder, audience));
   }
@@ -37,20 +28,6 @@ afterAll(async () => {
   for (const site of built.values()) await site.remove();
   await record?.remove();
 });
-
-/** A picture that says in its EXIF who took it and where. */
-function fromACamera(): Promise<Buffer> {
-  return sharp({ create: { width: 1600, height: 1200, channels: 3, background: '#7f9887' } })
-    .withExif({
-      IFD0: { Artist: `${CAMERA_WORD} artist`, ImageDescription: `${CAMERA_WORD} described` },
-      IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '51/1 30/1 0/1' },
-    })
-    .withXmp(
-      `<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description>${CAMERA_WORD} place</rdf:Description></rdf:RDF></x:xmpmeta>`,
-    )
-    .jpeg()
-    .toBuffer();
-}
 
 /** Every file of a build in which a text stands, in its name or in any of its bytes. */
 function filesWith(audience: string, text: string): string[] {
