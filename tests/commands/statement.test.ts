@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { wordsOf } from '../handover/pdf.ts';
 import { emptyFolder, npmRun } from './run.ts';
 
 const TEXTS = {
@@ -157,6 +158,39 @@ describe('npm run statement', () => {
     expect(shown.out).toContain(after.join(''));
   });
 
+  it('sets an issued one in type by its number, over an older print and over nothing else', async () => {
+    const folder = await record();
+    await statement(folder, ...MARCH, '--issue', '--on', '2025-04-02');
+    const file = join(folder, 'march.pdf');
+    const said = {
+      code: 0,
+      out: `The statement is in ${file}. This edition is made to be kept (PDF/A-2a, ISO 19005-2).\n`,
+      err: '',
+    };
+    expect(await statement(folder, '--number', '001', '--pdf', file)).toEqual(said);
+    const { words } = await wordsOf(await readFile(file));
+    expect(words).toContain('Statement 001 $71.77 is due.');
+    expect(words).toContain(
+      'the same again Cowl, metal, Tobias Reeve worked 0 h 30 m no charge: our own mistake',
+    );
+    // What isn't issued yet goes over it, to be read aloud.
+    const open = await statement(folder, '--pdf', file, '--edition', 'reading');
+    expect(open.out).toContain('PDF/UA-1');
+    expect((await wordsOf(await readFile(file))).words).toContain(
+      'Statement, not issued yet $151.77 is due.',
+    );
+    await writeFile(file, 'a letter');
+    expect(await statement(folder, '--number', '001', '--pdf', file)).toEqual({
+      code: 1,
+      out: '',
+      err: `${file} is there already and is no PDF: it stays as it is.\n`,
+    });
+    expect(await readFile(file, 'utf8')).toBe('a letter');
+    expect((await statement(folder, '--number', '1', '--pdf', join(folder, 'a.pdf'))).err).toBe(
+      'There is no statement 1. Did you mean `001`?\n',
+    );
+  });
+
   it('goes on from the last one, and shows what was changed since', async () => {
     const folder = await record();
     await statement(folder, ...MARCH, '--issue', '--on', '2025-04-02');
@@ -212,7 +246,9 @@ describe('npm run statement, when it can’t be had', () => {
 
   it.each([
     [['--from', '2025-02-30'], '`2025-02-30` is no day'],
-    [['--on', '2025-04-02'], 'go with --issue'],
+    [['--on', '2025-04-02'], 'goes with --issue'],
+    [['--number', '001', '--to', '2025-03-31'], 'A number says the period already'],
+    [['--edition', 'reading'], 'An edition goes with --pdf.'],
     [['--issue'], 'needs its last day, --to'],
     [['--form', '2025-03-01'], 'Use: npm run --silent statement'],
   ])('says how it is used when asked %j', async (words, why) => {
