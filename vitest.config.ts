@@ -7,9 +7,11 @@ export default defineConfig({
     globalSetup: ['tests/browser/share.ts'],
     globals: false,
     // Long enough for a machine that has other things to do: a limit here is for what hangs, not for what is slow.
-    testTimeout: 180_000,
-    hookTimeout: 120_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     maxWorkers: 2,
+    // What is tested holds nothing over from one file to the next, so modules are read once and not for each of them.
+    isolate: false,
     allowOnly: false,
   },
 });

@@ -10,7 +10,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   [built, browser] = await Promise.all([demoSite(), openBrowser()]);
-}, 180_000);
+});
 afterAll(() => browser?.close());
 
 const openChoices = async () => {

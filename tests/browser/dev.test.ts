@@ -37,4 +37,4 @@ it('npm run dev shows what is saved, and a mistake with its place, without a res
   await writeFile(join(folder, DAY), right);
   await page.getByText('Stripped it.').waitFor({ timeout: 40_000 });
   expect(await page.locator('body').textContent()).not.toContain('Unexpected');
-}, 120_000);
+});

@@ -32,7 +32,7 @@ describe.each(['shop', 'owner', 'history'] as const)('the build for the %s', (au
   beforeAll(async () => {
     site = await demoSite(audience);
     pages = await readSite(browser, site);
-  }, 180_000);
+  });
 
   const text = (file: string) => readFileSync(join(site.folder, file), 'utf8');
 
@@ -59,15 +59,11 @@ describe.each(['shop', 'owner', 'history'] as const)('the build for the %s', (au
 
   it('is read page by page from its folder, in silence', async () => {
     expect(await crawl(browser, new URL('.', site.url('index.html')).href, site.pages)).toEqual([]);
-  }, 180_000);
+  });
 
-  it.each(['/x/y/', '/'])(
-    'is read from %s of a web host, in silence',
-    async (below) => {
-      // The history is what is put on a host, below a path as a rule: of it, every page.
-      const read = audience === 'history' && below !== '/' ? site.pages : everyKind(pages);
-      expect(await hosted(below, site.folder, (root) => crawl(browser, root, read))).toEqual([]);
-    },
-    180_000,
-  );
+  it.each(['/x/y/', '/'])('is read from %s of a web host, in silence', async (below) => {
+    // The history is what is put on a host, below a path as a rule: of it, every page.
+    const read = audience === 'history' && below !== '/' ? site.pages : everyKind(pages);
+    expect(await hosted(below, site.folder, (root) => crawl(browser, root, read))).toEqual([]);
+  });
 });

@@ -19,7 +19,7 @@ let browser: Browser;
 beforeAll(async () => {
   made = await picturedRecord();
   [built, browser] = await Promise.all([buildSite(made.folder), openBrowser()]);
-}, 180_000);
+});
 afterAll(async () => {
   await browser?.close();
   await built?.remove();
@@ -358,5 +358,5 @@ describe('the demo', () => {
       const off = shown.reduce((sum, value, i) => sum + Math.abs(value - (turned[i] ?? 0)), 0) / shown.length;
       expect(off).toBeLessThan(4);
     }
-  }, 120_000);
+  });
 });

@@ -9,7 +9,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   [built, browser] = await Promise.all([demoSite('history'), openBrowser()]);
-}, 180_000);
+});
 afterAll(() => browser?.close());
 
 describe('the page of the search, opened from its folder', () => {
