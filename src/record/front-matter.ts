@@ -1,6 +1,8 @@
 // Splits a file into front matter and body, and keeps where each value was written.
 import matter from 'gray-matter';
 import { type Document, isMap, LineCounter, type Node, parseDocument } from 'yaml';
+import { keyMistakes } from './key-mistakes.ts';
+import { lostFrontMatter } from './lost-front-matter.ts';
 import { Nodes } from './nodes.ts';
 import type { Place, Problem } from './place.ts';
 import { TOO_DEEP, yamlProblems } from './yaml-problem.ts';
@@ -37,7 +39,13 @@ export function splitFrontMatter(file: string, original: string): Split {
   try {
     const parse = (yaml: string) => {
       raw = yaml;
-      doc = parseDocument(yaml, { lineCounter: counter, logLevel: 'silent', prettyErrors: false });
+      doc = parseDocument(yaml, {
+        lineCounter: counter,
+        // At “silent” a second document is passed over.
+        logLevel: 'error',
+        prettyErrors: false,
+        uniqueKeys: false,
+      });
       return {};
     };
     const split = matter(text, { engines: { yaml: parse, ...REFUSED } });
@@ -53,6 +61,8 @@ export function splitFrontMatter(file: string, original: string): Split {
   } catch (error) {
     fail('front-matter', start, ...whyUnsplit(error, text));
   }
+  const bodyLine = text.slice(0, text.length - content.length).split('\n').length;
+  problems.push(...lostFrontMatter(file, text, bodyLine));
   const placeOf = (offset: number): Place => {
     const at = counter.linePos(offset);
     // Without any front matter the counter knows no line.
@@ -60,7 +70,11 @@ export function splitFrontMatter(file: string, original: string): Split {
     return { file, line: at.line, column: at.line === 1 ? at.col + 3 : at.col };
   };
   if (doc) {
-    problems.push(...yamlProblems([...doc.errors, ...doc.warnings], (error) => placeOf(error.pos[0])));
+    problems.push(
+      ...yamlProblems(inOrder([...doc.errors, ...doc.warnings, ...keyMistakes(doc.contents)]), (error) =>
+        placeOf(error.pos[0]),
+      ),
+    );
   }
   const broken = problems.length > 0;
   const top = doc?.contents ?? null;
@@ -83,7 +97,7 @@ export function splitFrontMatter(file: string, original: string): Split {
   }
   return {
     values,
-    body: { markdown: content, line: text.slice(0, text.length - content.length).split('\n').length },
+    body: { markdown: content, line: bodyLine },
     at: (path) => placeOf(nodes.offset(path, false)),
     atKey: (path) => placeOf(nodes.offset(path, true)),
     written: (path) => nodes.written(path),
@@ -91,6 +105,9 @@ export function splitFrontMatter(file: string, original: string): Split {
     broken: broken || nodes.aliased || (top !== null && !isMap(top)),
   };
 }
+
+const inOrder = <E extends { pos: [number, number] }>(errors: readonly E[]): E[] =>
+  [...errors].sort((a, b) => a.pos[0] - b.pos[0]);
 
 class Refusal extends Error {}
 const refuse = (language: string) => () => {

@@ -45,6 +45,14 @@ export const TOO_DEEP: [reason: string, mend: string] = [
 
 const YAML_WORDS: Record<string, [reason: string, mend: string]> = {
   DUPLICATE_KEY: ['This key stands twice.', 'Put both values under one key, or take one out.'],
+  MULTIPLE_DOCS: [
+    'A line of dots or dashes ends the front matter here, and more of it follows.',
+    'Take that line out, or move what follows up.',
+  ],
+  TOO_MANY_KEYS: [
+    'More than a thousand keys stand here, and no set of the record has so many.',
+    'Take out what was pasted in.',
+  ],
   TAB_AS_INDENT: ['A tab is used to indent.', 'Use spaces.'],
   BAD_INDENT: [
     'This line is indented differently from the lines of its list.',

@@ -31,12 +31,17 @@ export function firstWords(tree: Root, most = 180): string {
 }
 
 function fitted<N extends Root | RootContent>(node: N): N {
-  if (!('children' in node)) return node;
+  if (!('children' in node)) return { ...node, ...withScheme(node) };
   const children = (node.children as RootContent[])
     .filter(({ type }) => type !== 'image' && type !== 'html')
     .map(fitted);
   const below = node.type === 'heading' ? { depth: Math.min(6, node.depth + 2) } : {};
-  return { ...node, ...below, children } as N;
+  return { ...node, ...below, ...withScheme(node), children } as N;
+}
+
+/** `//host` would be a folder’s name on a page that is opened from one. */
+function withScheme(node: Root | RootContent): { url?: string } {
+  return 'url' in node && /^[\\/]{2}/.test(node.url) ? { url: node.url.replace(/^[\\/]+/, 'https://') } : {};
 }
 
 function wordsOf(node: RootContent): string {

@@ -4,6 +4,9 @@ import type { Problem } from '../../src/record/place.ts';
 /** Texts by file; a file without a text is there and can't be read, or is a picture. */
 export type Texts = ReadonlyMap<string, string | undefined>;
 
+/** Letters of the longest sentence: one that lists all keys of a line. */
+const LONGEST = 1300;
+
 /** What is wrong with problems, a line each; none is as it should be. */
 export function unsound(problems: readonly Problem[], texts: Texts): string[] {
   return problems.flatMap((problem) => {
@@ -12,6 +15,7 @@ export function unsound(problems: readonly Problem[], texts: Texts): string[] {
       ...[problem.place, ...(problem.related ?? [])].flatMap((place) =>
         misplaced(place, problem.rule, texts),
       ),
+      ...said.filter((words) => words.length > LONGEST).map((words) => `too long: ${words.slice(0, 80)}`),
       ...said.filter((words) => !isSentence(words)).map((words) => `no sentence: ${JSON.stringify(words)}`),
     ];
     return wrong.map((why) => `${problem.rule}: ${why}`);

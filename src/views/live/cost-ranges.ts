@@ -104,7 +104,8 @@ export function scaleOf(
   const power = 10 ** Math.floor(Math.log10(Math.max(high - low, high / 10, 10) / most));
   const ends = (step: number) => ({
     min: Math.max(0, Math.floor(low / step) * step),
-    max: Math.ceil(high / step) * step,
+    // Of one amount that is round itself the two ends would be one, and nothing could be drawn between them.
+    max: Math.max(Math.ceil(high / step), Math.floor(low / step) + 1) * step,
     step,
   });
   const scales = [1, 2, 5, 10, 20].map((times) => ends(times * power));
