@@ -1,11 +1,13 @@
 // How the tests run: on two cores, and a browser test may take its time.
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/browser/share.ts'],
     globals: false,
+    // `npm run test:long` tries as many bad inputs as this; tests/bad-input/size.ts says how many any other run does.
+    env: mode === 'long' ? { BAD_INPUTS: process.env.BAD_INPUTS ?? '20000' } : {},
     // Long enough for a machine that has other things to do: a limit here is for what hangs, not for what is slow.
     testTimeout: 300_000,
     hookTimeout: 300_000,
@@ -14,4 +16,4 @@ export default defineConfig({
     isolate: false,
     allowOnly: false,
   },
-});
+}));
