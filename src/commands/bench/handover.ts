@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { layDown, lifeSizeFolder } from './life-size/lay-down.ts';
+import { layDownKept, lifeSizeFolder } from './life-size/lay-down.ts';
 import type { Row } from './row.ts';
 import { runNode } from './run.ts';
 
@@ -14,7 +14,7 @@ const ENTRIES = 100;
 export async function handoverRows(photos: number): Promise<Row[]> {
   const size = { entries: ENTRIES, photos };
   const folder = lifeSizeFolder(size);
-  await layDown(folder, size);
+  await layDownKept(size);
   await runNode(['src/commands/build.ts', '--out', join('.cache', 'bench', 'site-handed')], {
     env: { RECORD: resolve(folder) },
   });

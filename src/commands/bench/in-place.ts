@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { makePhotos, photoCache } from '../../photos/make.ts';
 import { AT_ONCE, eachInTurn } from '../../photos/turns.ts';
-import { layDown, lifeSizeFolder } from './life-size/lay-down.ts';
+import { layDownKept, lifeSizeFolder } from './life-size/lay-down.ts';
 import { photoPaths } from './life-size/pictures.ts';
 import { prime } from './life-size/prime.ts';
 import { LIFE_SIZE } from './life-size/record.ts';
@@ -11,7 +11,7 @@ import type { Row } from './row.ts';
 
 /** Lays the record of life size down where it is kept, and makes its pictures ready. */
 export async function readyRecord(): Promise<void> {
-  const photos = await layDown(lifeSizeFolder(LIFE_SIZE), LIFE_SIZE);
+  const photos = await layDownKept(LIFE_SIZE);
   await prime(lifeSizeFolder(LIFE_SIZE), photos, photoCache);
 }
 

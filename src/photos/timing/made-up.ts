@@ -32,10 +32,18 @@ export async function madeUpPhotos(folder: string, count: number, seed: number):
   return files;
 }
 
+/** One JPEG of that size, of less than a megabyte: a wall in soft light, with a moment in the camera's own writing. */
+export async function sceneJpeg(seed: number, moment: string): Promise<Buffer> {
+  return sharp(canvas(WIDTH, HEIGHT, seed, 5), { raw: { width: WIDTH, height: HEIGHT, channels: 3 } })
+    .withExif({ IFD2: { DateTimeOriginal: moment } })
+    .jpeg({ quality: 82 })
+    .toBuffer();
+}
+
 /** Soft shades with edges and grain, which compress about as a photograph does. */
-function canvas(width: number, height: number, seed: number): Buffer {
+function canvas(width: number, height: number, seed: number, coarse = 16): Buffer {
   const random = xoroshiro128plus(seed);
-  const grain = Int8Array.from({ length: 65_537 }, () => uniformInt(random, -16, 16));
+  const grain = Int8Array.from({ length: 65_537 }, () => uniformInt(random, -coarse, coarse));
   const pixels = Buffer.alloc(width * height * 3);
   for (let y = 0, at = 0; y < height; y++) {
     for (let x = 0; x < width; x++, at += 3) {

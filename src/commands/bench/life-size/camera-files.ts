@@ -2,11 +2,9 @@
 // moment of its own in it, so that no two are the same bytes, and each costs a whole decoding.
 import { mkdir, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import sharp from 'sharp';
+import { sceneJpeg } from '../../../photos/timing/made-up.ts';
 import { AT_ONCE, eachInTurn } from '../../../photos/turns.ts';
-import { drawFrom } from './draw.ts';
 
-const [WIDTH, HEIGHT] = [4000, 3000];
 export const SCENES = 24;
 const SEED = 1934;
 /** The moment that every scene is encoded with, and that each file has its own in place of. */
@@ -17,7 +15,7 @@ export async function writeCameraFiles(folder: string, files: readonly string[])
   const missing = await missingOf(folder, files);
   if (missing.length === 0) return;
   const scenes: Buffer[] = [];
-  for (let scene = 0; scene < SCENES; scene++) scenes.push(await sceneJpeg(scene));
+  for (let scene = 0; scene < SCENES; scene++) scenes.push(await sceneJpeg(SEED + scene, NO_MOMENT));
   for (const day of new Set(missing.map(({ file }) => dirname(file))))
     await mkdir(join(folder, day), { recursive: true });
   await eachInTurn(missing, AT_ONCE, async ({ file, i }) => {
@@ -54,27 +52,4 @@ function taken(scene: Buffer, moment: string): Buffer {
   const copy = Buffer.from(scene);
   copy.write(moment, at, 'latin1');
   return copy;
-}
-
-/** Soft shades with edges and a little grain: about a megabyte, which a careful phone writes of a wall. */
-async function sceneJpeg(scene: number): Promise<Buffer> {
-  const draw = drawFrom(SEED + scene);
-  const [wide, high, size] = [draw(200, 420), draw(200, 420), draw(6, 8)];
-  const grain = Int8Array.from({ length: 65_537 }, () => draw(-5, 5));
-  const pixels = Buffer.alloc(WIDTH * HEIGHT * 3);
-  const across = Float32Array.from({ length: WIDTH }, (_, x) => 60 * Math.sin(x / wide));
-  for (let y = 0, at = 0; y < HEIGHT; y++) {
-    const down = Math.cos(y / high);
-    for (let x = 0; x < WIDTH; x++, at += 3) {
-      const edge = ((x >> size) ^ (y >> size)) % 5 === scene % 5 ? 40 : 0;
-      const shade = 110 + (across[x] as number) * down + edge + (grain[at % 65_537] as number);
-      pixels[at] = shade;
-      pixels[at + 1] = shade * 0.9 + scene;
-      pixels[at + 2] = shade * 0.75 + 24;
-    }
-  }
-  return sharp(pixels, { raw: { width: WIDTH, height: HEIGHT, channels: 3 } })
-    .withExif({ IFD2: { DateTimeOriginal: NO_MOMENT } })
-    .jpeg({ quality: 82 })
-    .toBuffer();
 }
