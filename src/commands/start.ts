@@ -1,48 +1,10 @@
 // `npm start`: checks the record, builds the site and serves it on this machine only.
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
-import { createServer, type Server } from 'node:http';
-import { extname, join, resolve, sep } from 'node:path';
+import type { Server } from 'node:http';
 import { asked, portOf } from './asked.ts';
 import { buildSite, siteFolder } from './build-site.ts';
+import { serveFolder } from './serve-folder.ts';
 
 const USE = 'Use: npm start -- [--port 4321].';
-
-const TYPES: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.svg': 'image/svg+xml',
-  '.webp': 'image/webp',
-  '.woff2': 'font/woff2',
-  '.txt': 'text/plain; charset=utf-8',
-};
-
-/** Serves a folder of files; a path that leads out of it is not found. */
-function serve(folder: string): Server {
-  const root = resolve(folder);
-  return createServer(async (request, response) => {
-    const asked = pathOf(request.url ?? '/');
-    const path = resolve(join(root, asked?.endsWith('/') ? `${asked}index.html` : (asked ?? '..')));
-    const there = path.startsWith(root + sep) && (await stat(path).catch(() => undefined))?.isFile();
-    if (!there) {
-      response
-        .writeHead(404, { 'content-type': 'text/plain; charset=utf-8' })
-        .end('There is no such page.\n');
-      return;
-    }
-    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream' });
-    createReadStream(path).pipe(response);
-  });
-}
-
-/** The path asked for, or nothing when it isn't one. */
-function pathOf(url: string): string | undefined {
-  try {
-    return decodeURIComponent(new URL(url, 'http://localhost').pathname);
-  } catch {
-    return undefined;
-  }
-}
 
 /** Listens on the port, or on the next that is free, and prints the address. */
 function listen(server: Server, first: number, tries: number): void {
@@ -74,7 +36,7 @@ async function start(): Promise<void> {
     process.exitCode = 1;
     return;
   }
-  const server = serve(siteFolder());
+  const server = serveFolder(siteFolder());
   listen(server, port, 20);
 }
 

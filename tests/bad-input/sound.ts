@@ -25,11 +25,20 @@ export function unsound(problems: readonly Problem[], texts: Texts): string[] {
 function misplaced({ file, line, column }: Problem['place'], rule: string, texts: Texts): string[] {
   // A file that is missing is named all the same.
   if (!texts.has(file) && rule !== 'file-missing') return [`no file ${file}`];
-  const lines = (texts.get(file) ?? '').split(/\r\n?|\n/).length;
+  const lines = linesOf(texts.get(file) ?? '');
   return [
     ...(Number.isInteger(line) && line >= 1 && line <= lines ? [] : [`line ${line} of ${lines} in ${file}`]),
     ...(Number.isInteger(column) && column >= 1 ? [] : [`column ${column} in ${file}`]),
   ];
+}
+
+/** Counted once for each text: one may have a hundred thousand lines, and as many mistakes. */
+const counted = new Map<string, number>();
+function linesOf(text: string): number {
+  const known = counted.get(text) ?? text.split(/\r\n?|\n/).length;
+  counted.clear();
+  counted.set(text, known);
+  return known;
 }
 
 /** Begins with a capital, a sign or a quoted name, ends with a stop; one line, and nothing of a stack. */
