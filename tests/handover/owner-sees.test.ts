@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { printChoice } from '../../src/handover/print-choice.ts';
 import { printStatement } from '../../src/handover/print-statement.ts';
+import type { CarRecord } from '../../src/record/record.ts';
 import { statementOf } from '../../src/views/statement-asked.ts';
 import { emptyFolder } from '../commands/run.ts';
 import {
@@ -33,11 +34,17 @@ async function prints(edition: 'archive' | 'reading') {
   const { record: whole } = openPrivate();
   if (!whole) throw new Error('The record can’t be opened.');
   const press = { edition, made: '2026-05-29' } as const;
+  // The words of the shop are gone before the statement is looked for.
+  const find = (record: CarRecord) => {
+    expect(JSON.stringify(whole)).toContain(SHOP_WORD);
+    expect(JSON.stringify(record)).not.toContain(SHOP_WORD);
+    return statementOf(record, {});
+  };
   const source = { whole, folder, cache: join(folder, 'cache') };
   return {
     decided: (await printChoice(source, 'corners', press)).printed?.pdf,
     open: (await printChoice(source, 'paint', press)).printed?.pdf,
-    statement: (await printStatement(whole, (record) => statementOf(record, {}), press)).printed?.pdf,
+    statement: (await printStatement(whole, find, press)).printed?.pdf,
   };
 }
 
