@@ -99,7 +99,7 @@ export function howToRead(about: HandedOver): string {
       'WHAT IS HERE',
       [
         'START-HERE.html: a page with links to the rest.',
-        'data/site: pages for a browser (HTML). Open data/site/index.html. Every page can be read without scripts, and its pictures lie beside it as WebP.',
+        'data/site: pages for a browser (HTML). Open data/site/index.html. Every page can be read without scripts, which only the search needs; its pictures lie beside it as WebP.',
         ...books.map(({ file, says }) => `data/${file}: the bound book. ${says}`),
         'The book holds the words and the plates. If only one file can be kept, keep the first of these, and print it.',
         'data/record: the record itself, in texts (UTF-8) that all else follows from. See below.',
@@ -144,7 +144,7 @@ function leftOut({ costs, unread }: HandedOver): string[] {
   const pictures =
     unread === 1 ? 'One that is named couldn’t be read.' : `${unread} that are named couldn’t be read.`;
   return [
-    'The shop’s own record holds more. Not in this copy are: the owner’s name, how to reach people, what people were paid, what an hour was charged at, estimates, prices, bills, what was agreed on and paid, the owner’s statements, and words that were for the shop alone.',
+    'The shop’s own record holds more. Not in this copy are: the owner’s name, how to reach people, what people were paid, what an hour was charged at, estimates, prices, bills, what was agreed on and paid, the owner’s statements, and words that were for the shop alone. Where a text had the owner’s name it says "the owner".',
     `${costs ? 'What the work came to was asked for: it is in the book, in data/site/came-to.html and in data/tables/totals.csv, as sums alone.' : 'Nor is there any amount of money, since none was asked for.'}`,
     'In the texts, comments and remarks went too. A text that must name an amount says 0, and a thing that was weighed to be bought is called "not handed over". The first lines of such a file say so. A 0 there doesn’t mean that it cost nothing.',
     `Photographs have names of their day and a number, not those that the camera gave. Pictures that no text names were left out.${unread > 0 ? ` ${pictures}` : ''}`,

@@ -1,23 +1,27 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import ExifReader from 'exifreader';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, troubles } from '../browser/chromium.ts';
 import { folderOf, sumsAgree } from '../handover/bags.ts';
 import { wordsOf } from '../handover/pdf.ts';
 import { type Ended, emptyFolder, npmRun } from './run.ts';
 
 describe('the demo, handed over', () => {
+  let around: string;
   let folder: string;
   let ended: Ended;
 
   beforeAll(async () => {
-    folder = await mkdtemp(join(tmpdir(), 'ashframe-handover-'));
+    around = await mkdtemp(join(tmpdir(), 'ashframe-handover-'));
+    folder = join(around, 'made');
     ended = await npmRun('handover', [folder]);
   });
-  afterAll(() => rm(folder, { recursive: true, force: true }));
+  afterAll(() => rm(around, { recursive: true, force: true }));
 
   it('is told of with its sum, and where to begin', () => {
     expect(ended.code).toBe(0);
@@ -91,6 +95,37 @@ describe('the demo, handed over', () => {
     expect(after?.xmp?.AltTextAccessibility?.description).toMatch(/\w/);
     expect(after?.file?.['Image Width']?.value).toBe(before?.file?.['Image Width']?.value);
   });
+
+  it('is a record of its own, that opens without errors', async () => {
+    const { code, out } = await npmRun('check', [], join(folder, 'data', 'record'));
+    expect([code, out]).toEqual([
+      0,
+      expect.stringMatching(/0 errors .*Read: \d+ entries, 51 parts, 8 choices/),
+    ]);
+  });
+
+  it('opens from another folder without a network, page by page, and asks for nothing beyond it', async () => {
+    const moved = join(around, 'an heir’s disk #1, 50%');
+    await rename(folder, moved);
+    folder = moved;
+    const browser = await openBrowser();
+    try {
+      const context = await browser.newContext({ offline: true });
+      const page = await context.newPage();
+      const found = troubles(page, pathToFileURL(moved).href);
+      const files = await readdir(moved, { recursive: true });
+      const pages = files.filter((file) => file.endsWith('.html'));
+      expect(pages.length).toBeGreaterThan(200);
+      for (const file of pages) await page.goto(pathToFileURL(join(moved, file)).href);
+      expect(found).toEqual([]);
+      await page.goto(pathToFileURL(join(moved, 'START-HERE.html')).href);
+      await page.click('text=The pages');
+      expect(page.url()).toBe(pathToFileURL(join(moved, 'data/site/index.html')).href);
+      expect(await page.textContent('h1')).toContain('Aldermere Fourteen');
+    } finally {
+      await browser.close();
+    }
+  }, 180_000);
 
   it('names the file in which one byte was changed', async () => {
     const file = join(folder, 'data', 'record', 'car.md');
