@@ -8,9 +8,12 @@ const MOST_OF_A_QUOTE = 160;
 /** A whole sentence: more is no sentence. */
 const MOST_OF_A_SENTENCE = 1200;
 
+/** What was cut already keeps its length. */
+const CUT = /… \([\d,]+ letters\)$/;
+
 /** A text as far as it can be read in a message; one that is cut far says how long it is: `xxx… (990,000 letters)`. */
 export function short(text: string, most = MOST_OF_A_VALUE): string {
-  if (text.length <= most) return text;
+  if (text.length <= most || (text.length < 2 * most && CUT.test(text))) return text;
   const length = text.length > 4 * most ? ` (${text.length.toLocaleString('en-US')} letters)` : '';
   return `${head(text, most - 3)}…${length}`;
 }

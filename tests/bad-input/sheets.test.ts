@@ -47,7 +47,7 @@ function wrongWith(text: string): string[] {
   const is = brought(text);
   const unseen = /(?!\n)[\p{Cc}\u202a-\u202e\u2066-\u2069]/u;
   if (is.whole !== undefined)
-    return is.whole.length < 3000 && /[.”]$/.test(is.whole) ? [] : [is.whole.slice(0, 300)];
+    return is.whole.length < 3000 && /[.”…]$/.test(is.whole) ? [] : [is.whole.slice(0, 300)];
   const { plan, there, refused, said, rows } = is;
   const told = [
     ...plan.days.flatMap(({ lines }) => lines.map(({ row }) => row)),
@@ -62,7 +62,7 @@ function wrongWith(text: string): string[] {
   return [
     ...(JSON.stringify(told) === JSON.stringify(rows) ? [] : [`rows ${rows} were told as ${told}`]),
     ...refused
-      .filter(({ why }) => why.length > 1500 || !/[.?]$/.test(why))
+      .filter(({ why }) => why.length > 1500 || !/[.?…]$/.test(why))
       .map(({ why }) => `no sentence: ${why.slice(0, 200)}`),
     ...(unseen.test(said) ? [`a terminal would act on ${JSON.stringify(said.slice(0, 300))}`] : []),
     ...again.problems

@@ -1,6 +1,7 @@
 // Which column of a sheet is which key of a line: hours, or a vendor’s bills.
 import { nearest } from '../../nearest.ts';
 import { sheets } from '../../schema/sheets.ts';
+import { shortSentence } from '../../short.ts';
 import { keyOrder, within } from '../key-order.ts';
 
 /** What a sheet holds. Bills go to `bought`, or to `outside` where a column `as` says so. */
@@ -44,6 +45,11 @@ export function readColumns(
   headings: readonly string[],
   named: ReadonlyMap<string, string>,
 ): Columns | string {
+  const read = columnsOf(headings, named);
+  return typeof read === 'string' ? shortSentence(read) : read;
+}
+
+function columnsOf(headings: readonly string[], named: ReadonlyMap<string, string>): Columns | string {
   const strange = [...named.keys()].find((heading) => !headings.includes(heading));
   if (strange !== undefined) return noSuchColumn(strange, headings);
   const kind = kindOf(headings, named);
