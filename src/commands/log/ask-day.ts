@@ -134,15 +134,18 @@ async function askReceived(talk: Talk): Promise<void> {
   const { orders } = talk.suggested;
   const there = talk.lines('received').length;
   if (orders.length === 0) return;
+  const named = new Map(
+    orders.map((order) => {
+      const { what, from, part, ordered } = order;
+      return [`${what}, from ${from}${part ? ` for ${part}` : ''}, ordered ${ordered}`, order];
+    }),
+  );
   const chosen = await talk.asker.some({
     message: 'Did an order come?',
-    offers: orders.map(({ what, from, ordered }, i) => ({
-      value: String(i),
-      label: `${what}, from ${from}, ordered ${ordered}`,
-    })),
+    offers: [...named.keys()].map((label) => ({ value: label, label })),
   });
-  for (const [n, at] of chosen.entries()) {
-    const order = orders[Number(at)];
+  for (const [n, label] of chosen.entries()) {
+    const order = named.get(label);
     if (!order) continue;
     const { what, from, part } = order;
     await talk.keep('received', there + n, { what, from, ...(part ? { part } : {}) });

@@ -22,6 +22,14 @@ export function askOfDraft(told: Told, begin: (form: Form) => void): HTMLElement
     { class: 'form kept', 'aria-label': 'Not written yet' },
     made('h2', {}, 'Not written yet'),
     made('p', {}, `What you typed ${said} is still here: go on with it, or throw it away.`),
+    made(
+      'p',
+      {},
+      button('Go on with it', () => begin(form), { class: 'do' }),
+      ' ',
+      button('Throw it away', drop),
+    ),
+    wrong,
     ...(theirs
       ? [
           made('p', {}, `${file} was changed since.`),
@@ -40,13 +48,5 @@ export function askOfDraft(told: Told, begin: (form: Form) => void): HTMLElement
             `${pictures === 1 ? 'Its picture lies' : `Its ${pictures} pictures lie`} in photos/${day} and ${pictures === 1 ? 'stays' : 'stay'} there, whatever you choose; only the words about ${pictures === 1 ? 'it' : 'them'} aren’t written.`,
           ),
         ]),
-    made(
-      'p',
-      { class: 'ends' },
-      button('Go on with it', () => begin(form), { class: 'do' }),
-      ' ',
-      button('Throw it away', drop),
-    ),
-    wrong,
   );
 }
