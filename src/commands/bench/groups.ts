@@ -56,6 +56,17 @@ export async function timeInside(group: string, asked: Asked): Promise<void> {
   else console.log(JSON.stringify(await INSIDE[group]?.(asked)));
 }
 
+/** Megabytes: ten times the entries take more than a small machine leaves a program unasked. */
+const ROOM = 6000;
+
 function inOwnProcess(group: string, { photos }: Asked) {
-  return runNode(['--expose-gc', 'src/commands/bench.ts', '--inside', group, '--photos', String(photos)]);
+  return runNode([
+    `--max-old-space-size=${ROOM}`,
+    '--expose-gc',
+    'src/commands/bench.ts',
+    '--inside',
+    group,
+    '--photos',
+    String(photos),
+  ]);
 }

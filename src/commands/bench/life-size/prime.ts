@@ -1,11 +1,12 @@
 // Makes the web pictures of a record of life size ready in a fraction of the time: files that show one scene differ in
 // their moment alone, so one of them is made, and its two pictures are linked under the names of the others.
-import { copyFile, link, readFile, rm } from 'node:fs/promises';
+import { copyFile, link, readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { cameraFacts } from '../../../photos/camera-facts.ts';
 import { keepFacts, readKept } from '../../../photos/kept.ts';
 import { makePhotos } from '../../../photos/make.ts';
 import { contentOf, type Names, namesOf } from '../../../photos/plan.ts';
+import { readSeen, seenContent } from '../../../photos/seen.ts';
 import { AT_ONCE, eachInTurn } from '../../../photos/turns.ts';
 import { inWorkFolder } from '../../../photos/work-folder.ts';
 import { SCENES, sceneOf } from './camera-files.ts';
@@ -15,6 +16,7 @@ import { SCENES, sceneOf } from './camera-files.ts';
  * a linked one.
  */
 export async function prime(folder: string, files: readonly string[], cache: string): Promise<void> {
+  if (await areReady(folder, files, cache)) return;
   await makePhotos(folder, files.slice(0, SCENES), { cache });
   const firsts = await Promise.all(files.slice(0, SCENES).map((file) => namesIn(folder, file)));
   await inWorkFolder(cache, async (work) => {
@@ -32,6 +34,17 @@ export async function prime(folder: string, files: readonly string[], cache: str
   const { made } = await makePhotos(folder, files, { cache });
   if (made > 0) throw new Error(`${made} pictures weren’t ready`);
   await inEarnest(folder, files.at(-1), cache);
+}
+
+/** True when every picture is kept and was seen as it is. */
+async function areReady(folder: string, files: readonly string[], cache: string): Promise<boolean> {
+  const seen = await readSeen(cache, folder);
+  let ready = 0;
+  await eachInTurn(files, 2 * AT_ONCE, async (file) => {
+    const content = seenContent(seen, file, await stat(join(folder, file)));
+    if (content !== undefined && (await readKept(cache, namesOf(content)))) ready += 1;
+  });
+  return ready === files.length;
 }
 
 async function inEarnest(folder: string, file: string | undefined, cache: string): Promise<void> {
