@@ -1,4 +1,5 @@
 // The files that a form would write: the entry, and the choice that was decided with it.
+import { LARGEST_TEXT } from '../record/record.ts';
 import { sheets } from '../record/schema/sheets.ts';
 import { changedText } from '../record/writing/change.ts';
 import type { DayPlan, Lying } from '../record/writing/day-plan.ts';
@@ -48,6 +49,8 @@ export function plansFor(
         refused: `${file} is written in a way that can’t be changed safely here. See what npm run check says of it, or write in it by hand.`,
       };
     }
+    if (Buffer.byteLength(text) > LARGEST_TEXT)
+      return { refused: `${file} would become too large to be read again: 1 MB at most.` };
     if (text !== (before ?? '')) plans.push({ file, text, ...(before === undefined ? {} : { before }) });
   }
   return { plans };

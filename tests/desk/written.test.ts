@@ -38,6 +38,16 @@ async function atDesk(changed: Record<string, string> = {}) {
 }
 
 describe('an entry at the desk', () => {
+  it('never becomes too large to be read again', async () => {
+    const large = SMALL[FILE].replace('---\n', `---\n# ${'x'.repeat(999_600)}\n`);
+    const { page, look, entry } = await atDesk({ [FILE]: large });
+    const { form } = await page('2025-03-03');
+    form.words = `${form.words}\n\n${'Long words. '.repeat(60)}`;
+    const { others, errors } = await look(form);
+    expect([others, errors]).toEqual([[`${FILE} would become too large to be read again: 1 MB at most.`], 1]);
+    expect(await entry()).toBe(large);
+  });
+
   it('is changed in the lines that were touched alone', async () => {
     const { page, write, entry } = await atDesk();
     const { form } = await page('2025-03-03');
