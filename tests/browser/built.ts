@@ -48,13 +48,3 @@ function siteIn(folder: string): Site {
     url: (page) => pathToFileURL(join(folder, page)).href,
   };
 }
-
-/** One page of each kind: those at the top each, and the first of every folder. */
-export function oneOfEachKind(pages: readonly string[]): string[] {
-  const kinds = new Map<string, string>();
-  for (const page of pages) {
-    const kind = page.includes('/') ? page.slice(0, page.indexOf('/')) : page;
-    if (!kinds.has(kind)) kinds.set(kind, page);
-  }
-  return [...kinds.values()];
-}
