@@ -4,6 +4,7 @@ import { rollUp } from '../rollup/roll-up.ts';
 import { forecastPage } from '../views/forecast.ts';
 import { forecastText } from '../views/forecast-text.ts';
 import { problemsText } from '../views/problem-text.ts';
+import { visible } from '../views/visible.ts';
 import { asked, oneFolder } from './asked.ts';
 
 const USE =
@@ -23,7 +24,7 @@ async function forecast(): Promise<number> {
     return 1;
   }
   const told = forecastPage(record, rollUp(record), { corrected: !words.values['as-written'] });
-  process.stdout.write(forecastText(told, record.car.name));
+  process.stdout.write(visible(forecastText(told, record.car.name)));
   return 0;
 }
 

@@ -3,6 +3,7 @@ import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { journalText } from '../views/journal.ts';
 import { problemsText } from '../views/problem-text.ts';
+import { visible } from '../views/visible.ts';
 import { asked, oneFolder } from './asked.ts';
 
 const USE =
@@ -21,7 +22,7 @@ async function journal(): Promise<number> {
     console.error(problemsText(errors, read));
     return 1;
   }
-  process.stdout.write(journalText(rollUp(record), record));
+  process.stdout.write(visible(journalText(rollUp(record), record)));
   return 0;
 }
 

@@ -7,7 +7,9 @@ import { openRecord } from '../record/open.ts';
 import { isNothing } from '../record/writing/add-to-entry.ts';
 import { differenceText } from '../views/line-difference.ts';
 import { problemsText } from '../views/problem-text.ts';
+import { visible } from '../views/visible.ts';
 import { asked, oneFolder } from './asked.ts';
+import { ended } from './ended.ts';
 import { wantsPlain } from './log/asker.ts';
 import { converse } from './log/converse.ts';
 import { draftOf, dropDraft, readDraft } from './log/draft.ts';
@@ -81,7 +83,7 @@ async function log(): Promise<number> {
   if (Array.isArray(plan)) return refuse(['Nothing was written.', ...plan], 1);
   if (dryRun) {
     console.log(`With --dry-run nothing is written; this is what ${plan.file} would get:`);
-    console.log(differenceText(plan.before ?? '', plan.text));
+    console.log(visible(differenceText(plan.before ?? '', plan.text)));
     return 0;
   }
   const done = await writeDay(root, plan, opened);
@@ -105,4 +107,4 @@ function refuse(lines: readonly string[], code: number): number {
   return code;
 }
 
-process.exitCode = await log();
+process.exitCode = await ended(log);

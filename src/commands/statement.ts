@@ -17,7 +17,9 @@ import {
 } from '../views/statement-asked.ts';
 import { statementFile } from '../views/statement-file.ts';
 import { statementText } from '../views/statement-text.ts';
+import { visible } from '../views/visible.ts';
 import { asked, oneFolder } from './asked.ts';
+import { ended } from './ended.ts';
 import { notPrinted, type Print, printAsked, printed } from './printed.ts';
 
 const USE = `Use: npm run --silent statement -- [--from 2025-03-01] [--to 2025-03-31] [folder]. The folder is the record; RECORD or content unless named.
@@ -72,7 +74,7 @@ async function statement(): Promise<number> {
   if (print) return printOne(record, find, print);
   const { statement: found, refused } = find(record);
   if (!found) return refuse(refused);
-  process.stdout.write(statementText(statementPage(found, record)));
+  process.stdout.write(visible(statementText(statementPage(found, record))));
   return 0;
 }
 
@@ -113,4 +115,4 @@ function wrongUse(why: string): number {
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
-process.exitCode = await statement();
+process.exitCode = await ended(statement);

@@ -3,6 +3,7 @@ import { stat } from 'node:fs/promises';
 import { checkBag } from '../handover/bag-check.ts';
 import { checkedText } from '../handover/bag-said.ts';
 import { fileProgress } from '../handover/progress.ts';
+import { visible } from '../views/visible.ts';
 import { asked } from './asked.ts';
 
 const USE = 'Use: npm run verify -- <folder>. The folder is a hand-over, or any bag (BagIt 1.0).';
@@ -29,7 +30,7 @@ async function verify(): Promise<number> {
   const bar = fileProgress(process.stderr);
   const checked = await checkBag(folder, bar.step);
   bar.end();
-  console.log(checkedText(checked));
+  console.log(visible(checkedText(checked)));
   return checked.faults.length > 0 ? 1 : 0;
 }
 

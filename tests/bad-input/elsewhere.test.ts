@@ -108,10 +108,12 @@ describe('the ledger', () => {
       `^(?:; .*|decimal-mark \\.|2025-03-0[34] log/2025-03-0[34]\\.md| {4}(?:cost|charged|balance|paid)[a-z:-]*  ${amount}(?:  ; .*)?|)$`,
     );
     expect(lines.filter((line) => !known.test(line))).toEqual([]);
-    const comments = lines.flatMap((line) => line.split('; ').slice(1));
+    const comments = lines
+      .filter((line) => line.startsWith(' '))
+      .flatMap((line) => line.split('  ; ').slice(1));
     expect(comments.length).toBeGreaterThan(3 * notes.length);
     // A tag of hledger is a word with a colon, a date of a posting stands in brackets.
-    expect(comments.slice(1).filter((words) => /\S:|\[/.test(words))).toEqual([]);
+    expect(comments.filter((words) => /\S:|\[/.test(words))).toEqual([]);
     expect(lines.filter((line) => /\p{Cc}/u.test(line))).toEqual([]);
   });
 });
