@@ -7,8 +7,9 @@ import { pathToFileURL } from 'node:url';
 import ExifReader from 'exifreader';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, troubles } from '../browser/chromium.ts';
-import { folderOf, sumsAgree } from '../handover/bags.ts';
+import { contentOf, folderOf, sumsAgree } from '../handover/bags.ts';
 import { wordsOf } from '../handover/pdf.ts';
+import { writePrivate } from '../record/private-folder.ts';
 import { type Ended, emptyFolder, npmRun } from './run.ts';
 
 describe('the demo, handed over', () => {
@@ -141,15 +142,20 @@ describe('the demo, handed over', () => {
 });
 
 describe('a hand-over that is killed', () => {
-  it('goes on where it was, and is whole then', async () => {
+  it('goes on where it was, and is then what it would have been', async () => {
+    const record = await emptyFolder();
+    await writePrivate(record);
     const folder = await emptyFolder();
     const note = join(folder, 'UNFINISHED.txt');
     const killed = await new Promise<string | null>((done) => {
-      const making = spawn(process.execPath, ['src/commands/handover.ts', folder], { stdio: 'ignore' });
+      const making = spawn(process.execPath, ['src/commands/handover.ts', folder], {
+        stdio: 'ignore',
+        env: { ...process.env, RECORD: record },
+      });
       const watch = setInterval(async () => {
         const written = (await readFile(note, 'utf8').catch(() => '')).split('"done"').length;
-        if (written > 250) making.kill('SIGKILL');
-      }, 10);
+        if (written > 25) making.kill('SIGKILL');
+      }, 2);
       making.on('close', (_, signal) => {
         clearInterval(watch);
         done(signal);
@@ -159,11 +165,15 @@ describe('a hand-over that is killed', () => {
     const { code, out } = await npmRun('verify', [folder]);
     expect(code).toBe(1);
     expect(out).toContain('The hand-over was interrupted: give its command again, and it goes on.');
-    const before = await stat(join(folder, 'data', 'site', 'index.html')).catch(() => undefined);
-    expect(before).toBeDefined();
-    expect((await npmRun('handover', [folder])).code).toBe(0);
-    expect(await npmRun('verify', [folder])).toMatchObject({ code: 0 });
+    const kept = join(folder, 'data', 'site', 'index.html');
+    const before = await stat(kept);
+    expect((await npmRun('handover', [folder], record)).code).toBe(0);
+    // What was whole isn't written again.
+    expect((await stat(kept)).mtimeMs).toBe(before.mtimeMs);
     expect(existsSync(note)).toBe(false);
+    const whole = await emptyFolder();
+    expect((await npmRun('handover', [whole], record)).code).toBe(0);
+    expect(await contentOf(folder)).toEqual(await contentOf(whole));
   });
 });
 
