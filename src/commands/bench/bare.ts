@@ -11,7 +11,7 @@ export async function layDownBare(site: string, use: 'build' | 'dev'): Promise<s
   const pages = await pagesOf(site);
   for (const page of pages) {
     const html = await readFile(join(site, `${page}.html`), 'utf8');
-    await put(join('src', 'bodies', `${page}.html`), /<body[^>]*>([\s\S]*)<\/body>/.exec(html)?.[1] ?? html);
+    await put(join('src', 'bodies', `${page}.txt`), /<body[^>]*>([\s\S]*)<\/body>/.exec(html)?.[1] ?? html);
   }
   await put('package.json', '{ "name": "bare", "private": true, "type": "module" }\n');
   await put(join('src', 'pages', '[...page].astro'), template(frontMatter[use]));
@@ -42,25 +42,25 @@ const frontMatter = {
   // Nothing is cheaper than reading a body when its page is drawn.
   build: `import { readdirSync, readFileSync } from 'node:fs';
 export function getStaticPaths() {
-  const files = readdirSync('src/bodies', { recursive: true }).filter((file) => file.endsWith('.html'));
+  const files = readdirSync('src/bodies', { recursive: true }).filter((file) => file.endsWith('.txt'));
   return files.map((file) => {
-    const page = file.slice(0, -'.html'.length);
+    const page = file.slice(0, -'.txt'.length);
     return { params: { page: page === 'index' ? undefined : page }, props: { file } };
   });
 }
 const body = readFileSync('src/bodies/' + Astro.props.file, 'utf8');`,
-  // Bodies are modules, so that a saved one is followed as Astro follows any.
+  // Bodies are modules, so that a saved one is followed as Astro follows any; texts, since pages would be searched for scripts.
   dev: `import { bodies } from '../bodies.js';
 export function getStaticPaths() {
   return Object.keys(bodies).map((file) => {
-    const page = file.slice('./bodies/'.length, -'.html'.length);
+    const page = file.slice('./bodies/'.length, -'.txt'.length);
     return { params: { page: page === 'index' ? undefined : page }, props: { file } };
   });
 }
 const body = await bodies[Astro.props.file]();`,
 };
 
-const BODIES = `export const bodies = import.meta.glob('./bodies/**/*.html', { query: '?raw', import: 'default' });
+const BODIES = `export const bodies = import.meta.glob('./bodies/**/*.txt', { query: '?raw', import: 'default' });
 `;
 
 const template = (front: string) => `---

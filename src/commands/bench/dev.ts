@@ -25,7 +25,7 @@ export async function devRows(): Promise<Row[]> {
     { words: ['src/commands/dev.ts', '--port'], env: { RECORD: resolve(FOLDER) } },
     { path, text, page },
   );
-  const body = join(BARE, 'src', 'bodies', `${page}.html`);
+  const body = join(BARE, 'src', 'bodies', `${page}.txt`);
   const bare = await saved(
     { words: ['dev.mjs'], cwd: BARE },
     { path: body, text: await readFile(body, 'utf8'), page },
