@@ -55,7 +55,7 @@ describe.each(['archive', 'reading'] as const)('the %s edition of the book', (ed
       'Measurements, before and after',
       'Materials, finishes and tests',
       'Mounts, pads and tags',
-      'What remains to be watched',
+      'What remains to be watched, and care',
       'The days',
       'Plates',
       'How to check this copy',

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import careAdvice from '../../shared/care.json' with { type: 'json' };
+import { moistureInAir } from '../../src/measure/air.ts';
 import type { BookData } from '../../src/views/book.ts';
 import { bookData } from '../../src/views/book.ts';
 import { AMOUNTS, PLANTED, planted } from '../handover/planted.ts';
@@ -203,6 +205,23 @@ describe('the data of the book', () => {
       ['spray', 'Cowl'],
     ]);
     expect(data.watch.closing).toContain('does not say that work is safe');
+  });
+
+  it('says how the car is kept, by what was done on it, and sends to those who are qualified', () => {
+    const given = (record: typeof data.watch.care) => record.map(({ title }) => title);
+    expect(given(data.watch.care)).toContain('Lead under the paint');
+    expect(given(data.watch.care)).not.toContain('Top and trim');
+    expect(given(data.watch.care).at(-1)).toBe('This record');
+    for (const { title, source } of data.watch.care) expect(source, title).not.toBe('');
+    expect(data.watch.careClosing).toMatch(/looked over by somebody qualified, as the law of the place asks/);
+  });
+
+  it('asks for air in which timber is as moist as it says', () => {
+    // Simpson 1998, FPL-RN-0268: 40% to 55% at 70 °F (21.1 °C), in tenths of the dry weight.
+    const [dry, damp] = [moistureInAir(21.1, 0.4), moistureInAir(21.1, 0.55)];
+    expect([dry, damp].map((each) => each.ok && Math.round(each.value * 100))).toEqual([8, 10]);
+    const air = careAdvice.care.find(({ id }) => id === 'air');
+    expect(air?.text).toMatch(/40% to 55% .* 8% to 10% moisture/);
   });
 
   it('has the days in their words', () => {

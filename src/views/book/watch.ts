@@ -1,9 +1,10 @@
-// What remains to be watched: only what the record says, and the cautions that go with it.
+// What remains to be watched: only what the record says, the cautions that go with it, and how the car is kept.
 import { type CarRecord, lineName } from '../../record/record.ts';
 import { CAUTION_CLOSING, type Caution, cautionsOf } from '../cautions.ts';
 import { datedText } from '../dated.ts';
 import { hazardsOfDay, hazardsOfPart } from '../hazards.ts';
 import { namesOf } from '../names.ts';
+import { CARE_CLOSING, type Care, careFor } from './care.ts';
 import { notPassed } from './measured.ts';
 
 /** A heading with what stands under it. */
@@ -14,6 +15,8 @@ export type BookWatch = {
   /** Cautions for what the record names, each with the parts it is named for. */
   cautions: (Caution & { parts: string })[];
   closing: string;
+  care: Care[];
+  careClosing: string;
 };
 
 export function bookWatch(record: CarRecord): BookWatch {
@@ -27,6 +30,11 @@ export function bookWatch(record: CarRecord): BookWatch {
     ].filter(({ items }) => items.length > 0),
     cautions,
     closing: cautions.length > 0 ? CAUTION_CLOSING : '',
+    care: careFor(
+      record,
+      cautions.map(({ hazard }) => hazard),
+    ),
+    careClosing: CARE_CLOSING,
   };
 }
 
