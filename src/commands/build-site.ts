@@ -1,21 +1,25 @@
 // Checks a record and builds its site.
-import { access, cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
+import { rmSync } from 'node:fs';
+import { access, cp, mkdir, readdir, rename } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { handToPages } from '../disk/handed.ts';
+import { keptOf } from '../disk/kept.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makePhotos } from '../photos/make.ts';
 import { publishPhotos } from '../photos/publish.ts';
+import { inWorkFolder } from '../photos/work-folder.ts';
 import { forAudience } from '../record/audience.ts';
-import { type Audience, BUILT, seesOf } from '../views/audience.ts';
+import { type Audience, BUILT, type Sees, seesOf } from '../views/audience.ts';
 import { namedPhotos } from '../views/photos.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
-import { compiledPages } from './build/compiled.ts';
+import { type Compiled, compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
+import { programDigest } from './build/program.ts';
 
 /**
- * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors stop it, after all of them are printed; false then. The
- * site is made beside and put in place when it is whole, so that builds of several records don't meet. `say` gets what
- * is told of a build that went well.
+ * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors
+ * stop it, after all of them are printed; false then. The site is made beside and put in place when it is whole, so that
+ * builds of several records don't meet. `say` gets what is told of a build that went well.
  */
 export async function buildSite(
   out = siteFolder(),
@@ -31,8 +35,10 @@ export async function buildSite(
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
   }
-  const opened = await openFolder(recordFolder());
-  const { record, problems, read, folder } = opened;
+  const program = await programDigest();
+  const kept = await keptOf(recordFolder(), `${audience}${costs ? '-costs' : ''}`, program);
+  const opened = await openFolder(recordFolder(), undefined, kept);
+  const { record, problems, read, folder, known } = opened;
   say(problemsText(problems, read));
   if (!record || problems.some(({ severity }) => severity === 'error')) {
     console.error('The site isn’t built while the record has errors.');
@@ -40,27 +46,43 @@ export async function buildSite(
   }
   // Making a picture can find more than the look at its head that was told of above.
   const told = new Set(problems.map(problemText));
-  const made = await makePhotos(folder, record.photos);
+  const made = await makePhotos(folder, record.photos, { known });
   for (const more of made.problems.map(problemText)) if (!told.has(more)) say(more);
-  const making = join('.cache', `site-${audience}-${process.pid}`);
-  await rm(making, { recursive: true, force: true });
-  const { pages, beside } = await compiledPages();
-  const sees = seesOf(audience, costs);
+  handToPages({ opened, made, drawn: kept.drawn });
+  await mkdir(WORK, { recursive: true });
+  await inWorkFolder(WORK, async (making) => {
+    await layOut(making, await compiledPages(program), seesOf(audience, costs));
+    const named = namedPhotos(forAudience(record, audience));
+    const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
+    const place = resolve(out);
+    const last = {
+      folder: join(place, 'photos'),
+      published: kept.site.place === place ? kept.site.published : new Map(),
+    };
+    kept.site = { place, published: await publishPhotos(shown, join(making, 'photos'), { last }) };
+    await putInPlace(making, out);
+  });
+  await kept.keep();
+  say(`The site is in ${out}: open index.html in it.`);
+  return true;
+}
+
+/** Where sites are made before they are put in place. */
+const WORK = join('.cache', 'sites');
+
+/** Draws the pages into a folder, beside what every site has. */
+async function layOut(making: string, { pages, beside }: Compiled, sees: Sees): Promise<void> {
   await cp(beside, making, {
     recursive: true,
     filter: (from) => sees.has(relative(beside, from).split(sep).join('/')),
   });
-  handToPages({ opened, made });
   await drawPages(pages, making);
-  const named = namedPhotos(forAudience(record, audience));
-  const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
-  await publishPhotos(shown, join(making, 'photos'));
-  await rm(out, { recursive: true, force: true });
+}
+
+async function putInPlace(making: string, out: string): Promise<void> {
+  rmSync(out, { recursive: true, force: true });
   await mkdir(dirname(resolve(out)), { recursive: true });
   await rename(making, out).catch(() => cp(making, out, { recursive: true }));
-  await rm(making, { recursive: true, force: true });
-  say(`The site is in ${out}: open index.html in it.`);
-  return true;
 }
 
 /** A folder that is put in place of another takes all of it: only a site made here, or nothing, may give way. */

@@ -1,10 +1,11 @@
 // Pages are compiled apart from the command that builds them, with modules of their own. What the command has opened
 // it hands them here, so that nothing is read twice.
 import type { Made } from '../photos/make.ts';
-import type { openFolder } from './open-folder.ts';
+import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
+import type { OpenedFolder } from './open-folder.ts';
 
-/** A folder that was opened, with its web pictures made. */
-export type Handed = { opened: Awaited<ReturnType<typeof openFolder>>; made: Made };
+/** A folder that was opened, with its web pictures made, and what was drawn before. */
+export type Handed = { opened: Omit<OpenedFolder, 'known'>; made: Made; drawn?: DrawnBefore };
 
 const shared = globalThis as { ashframeHanded?: Handed };
 

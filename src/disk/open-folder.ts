@@ -1,31 +1,40 @@
 // Opens the record that a command or the site works on.
 import { resolve } from 'node:path';
 import type { Day } from '../figures/days.ts';
-import { lookAtPhotos } from '../photos/look.ts';
+import { type KnownPhotos, lookUpPhotos } from '../photos/look.ts';
 import { type Opened, openRecord } from '../record/open.ts';
 import { sorted } from '../record/place.ts';
 import { readFolder } from './folder.ts';
+import type { Kept } from './kept.ts';
 
 /** The record's folder: `RECORD` when it is set, else `content`. */
 export function recordFolder(): string {
   return resolve(process.env.RECORD || 'content');
 }
 
-/** Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. */
+/** A folder as it was opened. `known` are its pictures that were made before. */
+export type OpenedFolder = Opened & { folder: string; today: Day; known: KnownPhotos };
+
+/**
+ * Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. `kept` spares the reading
+ * of texts that are as they were.
+ */
 export async function openFolder(
   folder: string,
   today: Day = dayHere(new Date()),
-): Promise<Opened & { folder: string; today: Day }> {
+  kept?: Kept,
+): Promise<OpenedFolder> {
   const { files, photos, problems } = await readFolder(folder);
   if (files.length === 0 && problems.length > 0)
-    return { folder, today, problems: sorted(problems), read: NOTHING };
+    return { folder, today, problems: sorted(problems), read: NOTHING, known: new Map() };
   const unreadable = new Set(problems.map(({ place }) => place.file));
-  const opened = openRecord({ files, photos, today });
+  const reading = await kept?.reading(files);
+  const opened = openRecord({ files, photos, today, ...(reading && { read: reading }) });
   const more = opened.problems.filter(
     ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
   );
-  const inPhotos = await lookAtPhotos(folder, photos);
-  return { ...opened, folder, today, problems: sorted([...problems, ...more, ...inPhotos]) };
+  const { problems: inPhotos, known } = await lookUpPhotos(folder, photos);
+  return { ...opened, folder, today, problems: sorted([...problems, ...more, ...inPhotos]), known };
 }
 
 const NOTHING = { entries: 0, parts: 0, choices: 0, vendors: 0, bills: 0, photos: 0 };

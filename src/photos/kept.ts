@@ -1,5 +1,6 @@
 // What is kept of one camera file: two pictures and their facts, or the verdict that it can't be shown.
-import { readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { readFileSync, statSync } from 'node:fs';
+import { readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { WebPhoto } from '../views/photos.ts';
 import type { CameraFacts } from './camera-facts.ts';
@@ -15,13 +16,16 @@ export type Facts =
   | { refused: Verdict }
   | ({ large: Size; small: Size; damaged?: true; refused?: undefined } & CameraFacts);
 
-/** The facts kept under these names; nothing when a picture is missing or isn't whole. */
-export async function readKept(cache: string, names: Names): Promise<Facts | undefined> {
+/**
+ * The facts kept under these names; nothing when a picture is missing or isn't whole. Read without waiting in turns: of
+ * thousands of small files the turns would take longer than the reading.
+ */
+export function readKept(cache: string, names: Names): Facts | undefined {
   try {
-    const facts = JSON.parse(await readFile(join(cache, names.facts), 'utf8')) as Facts;
+    const facts = JSON.parse(readFileSync(join(cache, names.facts), 'utf8')) as Facts;
     if (facts.refused) return facts;
     for (const size of ['large', 'small'] as const) {
-      if ((await stat(join(cache, names[size]))).size !== facts[size].bytes) return undefined;
+      if (statSync(join(cache, names[size])).size !== facts[size].bytes) return undefined;
     }
     return facts;
   } catch {

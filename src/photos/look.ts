@@ -4,12 +4,15 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Problem, sorted } from '../record/place.ts';
 import { readKept, verdictOf } from './kept.ts';
-import { photoCache } from './make.ts';
+import { type Known, LOOKED_UP_AT_ONCE, photoCache } from './make.ts';
 import { measuredFile } from './measured.ts';
 import { namesOf } from './plan.ts';
-import { readSeen, seenContent } from './seen.ts';
-import { AT_ONCE, eachInTurn } from './turns.ts';
+import { readSeen, seenContent, sight } from './seen.ts';
+import { eachInTurn } from './turns.ts';
 import { photoProblem, type Verdict } from './verdict.ts';
+
+/** The camera files that nothing has to be made of, with what was made. */
+export type KnownPhotos = ReadonlyMap<string, Known>;
 
 /** The pictures that can't be shown, or not whole, as far as is known before they are made. */
 export async function lookAtPhotos(
@@ -17,20 +20,37 @@ export async function lookAtPhotos(
   files: readonly string[],
   cache = photoCache,
 ): Promise<Problem[]> {
+  return (await lookUpPhotos(folder, files, cache)).problems;
+}
+
+/** The same, with what was made of those that it was made of. */
+export async function lookUpPhotos(
+  folder: string,
+  files: readonly string[],
+  cache = photoCache,
+): Promise<{ problems: Problem[]; known: KnownPhotos }> {
   const seen = await readSeen(cache, folder);
   const problems: Problem[] = [];
+  const known = new Map<string, Known>();
   const look = async (file: string): Promise<Verdict | undefined> => {
-    const content = seenContent(seen, file, await stat(join(folder, file)));
-    const kept = content === undefined ? undefined : await readKept(cache, namesOf(content));
-    if (kept) return verdictOf(kept);
+    const stats = await stat(join(folder, file));
+    const content = seenContent(seen, file, stats);
+    if (content !== undefined) {
+      const names = namesOf(content);
+      const facts = readKept(cache, names);
+      if (facts) {
+        known.set(file, { sight: sight(stats, content), names, facts });
+        return verdictOf(facts);
+      }
+    }
     const size = await measuredFile(join(folder, file));
     return 'why' in size ? size : undefined;
   };
-  await eachInTurn(files, 2 * AT_ONCE, async (file) => {
+  await eachInTurn(files, LOOKED_UP_AT_ONCE, async (file) => {
     const verdict = await look(file).catch(
       ({ code = 'unknown' }: NodeJS.ErrnoException): Verdict => ({ why: 'unopened', code }),
     );
     if (verdict) problems.push(photoProblem(file, verdict));
   });
-  return sorted(problems);
+  return { problems: sorted(problems), known };
 }

@@ -1,6 +1,5 @@
 // Makes the web pictures of a record's camera files: what is made stays made, a bad file stops none of the others,
 // and it may be interrupted at any moment. Camera files are only read.
-import type { Stats } from 'node:fs';
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Problem } from '../record/place.ts';
@@ -9,7 +8,7 @@ import { readKept, verdictOf, webPhoto } from './kept.ts';
 import { type Found, maker } from './maker.ts';
 import { contentOf, namesOf } from './plan.ts';
 import { progress, type Screen } from './progress.ts';
-import { changedAt, readSeen, type Seen, seenContent, writeSeen } from './seen.ts';
+import { readSeen, type Seen, type Sight, seenContent, sight, writeSeen } from './seen.ts';
 import { AT_ONCE, eachInTurn, room } from './turns.ts';
 import { photoProblem, type Verdict } from './verdict.ts';
 import { inWorkFolder } from './work-folder.ts';
@@ -19,7 +18,7 @@ export const photoCache = join('.cache', 'photos');
 /** Bytes of camera files held at once. */
 const BYTES = 200_000_000;
 /** Files looked up at once: that waits for the disk alone. */
-const LOOKED_UP_AT_ONCE = 32;
+export const LOOKED_UP_AT_ONCE = 32;
 
 /** The pictures by camera file, what is wrong with the others, and how many had to be made. */
 export type Made = { photos: Photos; problems: Problem[]; made: number };
@@ -28,20 +27,44 @@ type Place = { folder: string; cache: string; work: string };
 /** What came of each file, and what is to be remembered of it. */
 type All = { found: Map<string, Found | Verdict>; seen: Seen };
 
-/** The web pictures of a record's camera files, given as paths relative to its folder. */
+/** What was made of a camera file before. */
+export type Known = Found & { sight: Sight };
+
+/**
+ * The web pictures of a record's camera files, given as paths relative to its folder. Those `known` from a look a moment
+ * ago aren't looked up again.
+ */
 export async function makePhotos(
   folder: string,
   files: readonly string[],
-  { cache = photoCache, screen = process.stderr }: { cache?: string; screen?: Screen } = {},
+  {
+    cache = photoCache,
+    screen = process.stderr,
+    known = new Map(),
+  }: { cache?: string; screen?: Screen; known?: ReadonlyMap<string, Known> } = {},
 ): Promise<Made> {
   await mkdir(cache, { recursive: true });
-  return inWorkFolder(cache, (work) => makeAll({ folder, cache, work }, files, screen));
+  return inWorkFolder(cache, (work) => makeAll({ folder, cache, work }, files, known, screen));
 }
 
-async function makeAll(place: Place, files: readonly string[], screen: Screen): Promise<Made> {
+async function makeAll(
+  place: Place,
+  files: readonly string[],
+  known: ReadonlyMap<string, Known>,
+  screen: Screen,
+): Promise<Made> {
   const before = await readSeen(place.cache, place.folder);
   const all: All = { found: new Map(), seen: new Map() };
-  await lookUp(place, files, before, all);
+  for (const [file, { sight, names, facts }] of known) {
+    all.seen.set(file, sight);
+    all.found.set(file, { names, facts });
+  }
+  await lookUp(
+    place,
+    files.filter((file) => !all.found.has(file)),
+    before,
+    all,
+  );
   const made = await makeFresh(
     place,
     files.filter((file) => !all.found.has(file)),
@@ -69,7 +92,7 @@ async function lookUp(
     }
     const content = seenContent(before, file, stats);
     const names = content === undefined ? undefined : namesOf(content);
-    const facts = names && (await readKept(cache, names));
+    const facts = names && readKept(cache, names);
     if (content === undefined || !names || !facts) return;
     seen.set(file, sight(stats, content));
     found.set(file, { names, facts });
@@ -106,8 +129,6 @@ async function makeFresh(place: Place, fresh: readonly string[], { found, seen }
 function unopened({ code = 'unknown' }: NodeJS.ErrnoException): Verdict {
   return { why: 'unopened', code };
 }
-
-const sight = (stats: Stats, content: string) => ({ size: stats.size, changed: changedAt(stats), content });
 
 function shown(files: readonly string[], found: ReadonlyMap<string, Found | Verdict>) {
   const photos = new Map<string, WebPhoto>();

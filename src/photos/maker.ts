@@ -29,10 +29,8 @@ export function maker({ cache, work }: { cache: string; work: string }) {
     const names = namesOf(content);
     const known = begun.get(content);
     if (known) return known;
-    const making = readKept(cache, names).then(async (kept) => ({
-      names,
-      facts: kept ?? (await makeNew(names, camera)),
-    }));
+    const kept = readKept(cache, names);
+    const making = (async () => ({ names, facts: kept ?? (await makeNew(names, camera)) }))();
     begun.set(content, making);
     return making;
   };

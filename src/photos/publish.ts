@@ -1,4 +1,6 @@
-// Puts web pictures beside the pages. Each is looked through once more: nothing leaves that carries anything.
+// Puts web pictures beside the pages. Each is looked through once more: nothing leaves that carries anything. One that
+// lies in the last site as it was put there is taken from there.
+import { linkSync, statSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { WebPhoto } from '../views/photos.ts';
@@ -6,15 +8,29 @@ import { carried } from './carried.ts';
 import { photoCache } from './make.ts';
 import { AT_ONCE, eachInTurn } from './turns.ts';
 
-/** Writes both sizes of each picture into `out`. Throws when a kept picture isn't the bare one that was made. */
+/** Pictures that were published, by name: which file each is, its size and its time. */
+export type Published = Map<string, string>;
+
+/**
+ * Writes both sizes of each picture into `out`, and gives what lies there. A name says what a picture was made from, so
+ * one of the `last` site is linked while its file is the one that was published. Throws when a kept picture isn't the bare
+ * one that was made.
+ */
 export async function publishPhotos(
   photos: Iterable<WebPhoto>,
   out: string,
-  cache = photoCache,
-): Promise<void> {
+  { cache = photoCache, last }: { cache?: string; last?: { folder: string; published: Published } } = {},
+): Promise<Published> {
   await mkdir(out, { recursive: true });
   const names = new Set([...photos].flatMap(({ file, small }) => [basename(file), basename(small.file)]));
-  await eachInTurn([...names], AT_ONCE, async (name) => {
+  const published: Published = new Map();
+  const others = [...names].filter((name) => {
+    const sign = last?.published.get(name);
+    if (!last || sign === undefined || !linked(join(last.folder, name), join(out, name), sign)) return true;
+    published.set(name, sign);
+    return false;
+  });
+  await eachInTurn(others, AT_ONCE, async (name) => {
     const webp = await readFile(join(cache, name));
     const what = carried(webp);
     if (what.length > 0) {
@@ -23,5 +39,23 @@ export async function publishPhotos(
       );
     }
     await writeFile(join(out, name), webp);
+    published.set(name, signOf(join(out, name)));
   });
+  return published;
+}
+
+/** Links a file that is still the one that was published. The folder it comes from goes away, so none is in both for long. */
+function linked(from: string, to: string, sign: string): boolean {
+  try {
+    if (signOf(from) !== sign) return false;
+    linkSync(from, to);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function signOf(path: string): string {
+  const { ino, size, mtimeNs } = statSync(path, { bigint: true });
+  return `${ino} ${size} ${mtimeNs}`;
 }

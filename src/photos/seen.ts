@@ -6,7 +6,15 @@ import { readFile, realpath, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 /** A file's content hash by path relative to the record's folder, with the size and times it was read at. */
-export type Seen = Map<string, { size: number; changed: string; content: string }>;
+export type Seen = Map<string, Sight>;
+/** The size and times that a file was read at, and the hash of its content then. */
+export type Sight = { size: number; changed: string; content: string };
+
+export const sight = (stats: Stats, content: string): Sight => ({
+  size: stats.size,
+  changed: changedAt(stats),
+  content,
+});
 
 /** The times of a file. The second can't be set by hand, so a copy with an old date doesn't pass for the same. */
 export function changedAt({ mtimeMs, ctimeMs }: Stats): string {
@@ -23,7 +31,7 @@ export function seenContent(seen: Seen, file: string, stats: Stats): string | un
 export async function readSeen(cache: string, folder: string): Promise<Seen> {
   try {
     const { seen } = JSON.parse(await readFile(await seenFile(cache, folder), 'utf8'));
-    return new Map(seen as Iterable<[string, { size: number; changed: string; content: string }]>);
+    return new Map(seen as Iterable<[string, Sight]>);
   } catch {
     return new Map();
   }

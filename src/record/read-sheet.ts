@@ -1,8 +1,8 @@
 // Reads one text of a record by its schema: what is in it, and what is wrong with it.
 import type { z } from 'zod';
 import { readBody } from './body.ts';
-import { splitFrontMatter } from './front-matter.ts';
-import type { Problem } from './place.ts';
+import { type Path, splitFrontMatter } from './front-matter.ts';
+import type { Place, Problem } from './place.ts';
 import type { WrittenFile } from './record.ts';
 import { shapeProblems } from './shape-problems.ts';
 import { withoutWrong } from './without-wrong.ts';
@@ -43,6 +43,47 @@ export function sheetsRead(): SheetsRead {
     known.set(written.file, [read, ...last.filter((one) => one !== read)].slice(0, 2));
     return read.read;
   };
+}
+
+/** A sheet with nothing wrong in it, as it can be written down: plain values, and the places that were asked for. */
+export type PlainSheet = { said: object; places: Map<string, Place> };
+
+/** What was read, and its plain sheet; none where something is wrong with the text, or a value isn’t plain. */
+export function plainSheet({ sheet, problems }: ReadSheet): { sheet: object; plain: PlainSheet } | undefined {
+  if (!sheet || problems.length > 0) return undefined;
+  const { placeAt, sure, ...said } = sheet as Sheet;
+  if (!said.whole || !isPlain(said)) return undefined;
+  const plain = { said, places: new Map<string, Place>() };
+  return { plain, sheet: { ...said, placeAt: remembered(plain, placeAt), sure } };
+}
+
+/** The sheet of a text again. The text is only parsed where a place is asked for that nobody asked for before. */
+export function sheetFrom(plain: PlainSheet, { file, text }: WrittenFile): object {
+  let at: Sheet['placeAt'] | undefined;
+  const parsed: Sheet['placeAt'] = (path) => {
+    at ??= splitFrontMatter(file, text).at;
+    return at(path);
+  };
+  return { ...plain.said, placeAt: remembered(plain, parsed), ...wrongIn([]) };
+}
+
+type Sheet = { placeAt: (path: Path) => Place; sure: unknown; whole: boolean };
+
+function remembered({ places }: PlainSheet, at: Sheet['placeAt']): Sheet['placeAt'] {
+  return (path) => {
+    const name = JSON.stringify(path);
+    const place = places.get(name) ?? at(path);
+    places.set(name, place);
+    return place;
+  };
+}
+
+/** True of what comes back the same from a file: no functions, no classes. */
+function isPlain(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null)
+    return typeof value !== 'function' && typeof value !== 'symbol';
+  if (Array.isArray(value)) return value.every(isPlain);
+  return Object.getPrototypeOf(value) === Object.prototype && Object.values(value).every(isPlain);
 }
 
 /** Which top-level fields something was wrong in; a wrong place that isn't inside one may touch them all. */

@@ -9,6 +9,7 @@ import { forAudience } from '../record/audience.ts';
 import type { Counts } from '../record/open.ts';
 import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
+import { drawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { audienceNamed, type Sees, seesOf } from '../views/audience.ts';
@@ -48,8 +49,14 @@ export const sees = new Proxy({} as Sees, {
   get: (_, key) => Reflect.get(seesNow(), key),
 });
 
-const seesNow = () =>
-  seesOf(audienceNamed(process.env.ASHFRAME_FOR) ?? 'history', process.env.ASHFRAME_COSTS === 'yes');
+let known = { by: '', sees: seesOf('history') };
+
+function seesNow(): Sees {
+  const { ASHFRAME_FOR: audience, ASHFRAME_COSTS: costs } = process.env;
+  const by = `${audience} ${costs}`;
+  if (by !== known.by) known = { by, sees: seesOf(audienceNamed(audience) ?? 'history', costs === 'yes') };
+  return known.sees;
+}
 
 async function open(): Promise<Site> {
   const handed = handedToPages();
@@ -66,6 +73,7 @@ async function open(): Promise<Site> {
   const problems = sorted([...found.filter(({ rule }) => rule !== PHOTO_RULE), ...inPhotos]);
   // Everything after this, sums too, knows only what this audience may see.
   const record = forAudience(whole, sees.audience);
+  if (handed?.drawn) drawnBefore(record, handed.drawn);
   // The one thing of the rest that a history may be asked for: sums, in words and tables.
   const came = sees.came ? { came: bookCosts(whole, rollUp(whole)) } : {};
   return { ...told(problems, read), today, record, rollup: rollUp(record), photos, ...came };

@@ -1,4 +1,5 @@
 // Pictures joined by a writer's word: the state before the work against the state after it.
+import { once } from '../record/once.ts';
 import { SHOWS } from '../record/words.ts';
 import { capital, words } from './parts.ts';
 import type { Shot } from './photos.ts';
@@ -24,7 +25,7 @@ export type Pair = {
  * The pairs of pictures that come in order of time, in the order of their second picture. A word with one picture
  * makes no pair: the check has told of it.
  */
-export function pairsOf(shots: readonly Shot[]): Pair[] {
+export const pairsOf = once((shots: readonly Shot[]): Pair[] => {
   const joined = Map.groupBy(shots, ({ pair }) => pair);
   joined.delete(undefined);
   return [...joined]
@@ -36,7 +37,7 @@ export function pairsOf(shots: readonly Shot[]): Pair[] {
     })
     .sort((a, b) => a.at - b.at)
     .map(({ at: _, ...pair }) => pair);
-}
+});
 
 function pairOf(name: string, before: Shot, after: Shot, count: number): Pair {
   const same = before.shows === after.shows;

@@ -1,7 +1,8 @@
 // What a part's page tells beside its planned work: fabric, sums by kind, days, choices, readings, marks.
 import { amountText } from '../figures/money-text.ts';
 import { mentions } from '../record/mentions.ts';
-import type { CarRecord, Choice, Part } from '../record/record.ts';
+import { once } from '../record/once.ts';
+import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 import { byEntry } from '../rollup/by-entry.ts';
 import type { Rollup, Row, Total } from '../rollup/cost-lines.ts';
 import { fabricOf } from '../rollup/fabric.ts';
@@ -75,18 +76,11 @@ export type PartDay = {
 
 /** Every entry that names the part or a planned line of it, whether or not it cost anything. */
 export function daysOfPart(part: Part, record: CarRecord, rollup: Rollup): PartDay[] {
-  const named = new Set(
-    mentions(record)
-      .filter(
-        ({ refers, name }) =>
-          (refers === 'part' && name === part.id) || (refers === 'line' && name.startsWith(`${part.id}/`)),
-      )
-      .map(({ entry }) => entry),
-  );
+  const named = entriesByPart(record).get(part.id);
   const row = rollup.tables.part.rows.find(({ key }) => key === part.id);
   const totals = byEntry(row?.lines ?? []);
   return record.entries
-    .filter((entry) => named.has(entry))
+    .filter((entry) => named?.has(entry))
     .map((entry) => {
       const total = totals.get(entry.id);
       return {
@@ -99,6 +93,19 @@ export function daysOfPart(part: Part, record: CarRecord, rollup: Rollup): PartD
       };
     });
 }
+
+/** The entries that name each part or a planned line of it. */
+const entriesByPart = once((record: CarRecord) => {
+  const named = new Map<string, Set<Entry | undefined>>();
+  for (const { refers, name, entry } of mentions(record)) {
+    if (refers !== 'part' && refers !== 'line') continue;
+    const slash = name.indexOf('/');
+    if (refers === 'line' && slash < 0) continue;
+    const part = refers === 'part' ? name : name.slice(0, slash);
+    named.set(part, (named.get(part) ?? new Set()).add(entry));
+  }
+  return named;
+});
 
 /** Readings taken on a part, oldest first, each with what follows from it. */
 export function readingsOfPart(part: Part, record: CarRecord) {

@@ -1,6 +1,7 @@
 // The pictures of a record as pages show them.
 import { type Day, daysBetween } from '../figures/days.ts';
 import { mentions } from '../record/mentions.ts';
+import { once } from '../record/once.ts';
 import type { CarRecord, Entry } from '../record/record.ts';
 import { photoPath } from '../record/record.ts';
 
@@ -66,8 +67,17 @@ const FAR = 31;
 
 /** All pictures of a part, oldest first. */
 export function shotsOfPart(record: CarRecord, photos: Photos, part: string): Shot[] {
-  return record.entries.flatMap((entry) => shotsOf(entry, photos)).filter((shot) => shot.part === part);
+  return byPart(record)(photos).get(part) ?? [];
 }
+
+const byPart = once((record: CarRecord) =>
+  once((photos: Photos) =>
+    Map.groupBy(
+      record.entries.flatMap((entry) => shotsOf(entry, photos)),
+      ({ part }) => part,
+    ),
+  ),
+);
 
 /** The camera files that entries name, in a list or on a tag. Others aren't published. */
 export function namedPhotos(record: CarRecord): Set<string> {

@@ -1,4 +1,5 @@
 // The pictures of a part, and those that show it before, during or after the work, on pages of their own.
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import { SHOWS } from '../record/words.ts';
 import { page } from './links.ts';
@@ -15,8 +16,17 @@ type Counts = Record<(typeof SHOWS)[number], string>;
 /** One part's pictures; those of no part come last, under the car as a whole. */
 export type PartFilter = Filter & Counts & { part: string | undefined; group: string };
 
+type WordFilter = Filter & { shows: string };
+
 /** Pictures by part, in the order of the parts; a part without any has no page. */
 export function shotsByPart(record: CarRecord, photos: Photos): PartFilter[] {
+  return byPartOnce(record)(photos);
+}
+
+/** Worked out once: every page of pictures and of a part asks. */
+const byPartOnce = once((record: CarRecord) => once((photos: Photos) => filtersByPart(record, photos)));
+
+function filtersByPart(record: CarRecord, photos: Photos): PartFilter[] {
   const byPart = Map.groupBy(allShots(record, photos), ({ part }) => part);
   const names = namesOf(record);
   return [...record.parts, { id: undefined, group: '' }].flatMap(({ id, group }) => {
@@ -32,7 +42,13 @@ export function shotsByPart(record: CarRecord, photos: Photos): PartFilter[] {
 }
 
 /** Pictures by what they show, in the order of the work. */
-export function shotsByWord(record: CarRecord, photos: Photos): (Filter & { shows: string })[] {
+export function shotsByWord(record: CarRecord, photos: Photos): WordFilter[] {
+  return byWordOnce(record)(photos);
+}
+
+const byWordOnce = once((record: CarRecord) => once((photos: Photos) => filtersByWord(record, photos)));
+
+function filtersByWord(record: CarRecord, photos: Photos): WordFilter[] {
   const byWord = Map.groupBy(allShots(record, photos), ({ shows }) => shows);
   return SHOWS.flatMap((shows) => {
     const shots = byWord.get(shows);

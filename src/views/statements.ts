@@ -1,6 +1,7 @@
 // The owner's account from its beginning: every issued statement, and what isn't issued yet.
 import type { Minor } from '../figures/money.ts';
 import { amountText } from '../figures/money-text.ts';
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import { chargedIn, type Issued, issuedStatements, type Statement } from '../rollup/issued.ts';
 import { datedText } from './dated.ts';
@@ -13,7 +14,7 @@ import { statementOf } from './statement-asked.ts';
 export type StatementsPage = { lead: string; table: FigureTable | undefined };
 
 export function statementsPage(record: CarRecord): StatementsPage {
-  const all = [...issuedStatements(record), ...openOf(record)];
+  const all = allOf(record);
   const last = all.at(-1);
   if (!last) return { lead: 'Nothing has been charged or paid yet.', table: undefined };
   return {
@@ -29,14 +30,19 @@ export function statementsPage(record: CarRecord): StatementsPage {
 
 /** What stands under an address: the number of an issued statement, or `open` for what isn't issued yet. */
 export function statementAt(record: CarRecord, key: string): StatementPage | undefined {
-  const found = [...issuedStatements(record), ...openOf(record)].find((one) => keyOf(one) === key);
+  const found = allOf(record).find((one) => keyOf(one) === key);
   return found && statementPage(found, record);
 }
 
 /** The addresses that have a statement. */
 export function statementKeys(record: CarRecord): string[] {
-  return [...issuedStatements(record), ...openOf(record)].map(keyOf);
+  return allOf(record).map(keyOf);
 }
+
+const allOf = once((record: CarRecord): (Statement | Issued)[] => [
+  ...issuedStatements(record),
+  ...openOf(record),
+]);
 
 /** What isn't issued yet, as far as anything is written after the last statement or has changed before it. */
 function openOf(record: CarRecord): Statement[] {

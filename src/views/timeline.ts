@@ -34,6 +34,12 @@ export function allShots(record: CarRecord, photos: Photos): readonly Shot[] {
 
 /** The months in which pictures were taken, oldest first. Their pages follow one another from month to month. */
 export function shotMonths(record: CarRecord, photos: Photos): ShotMonth[] {
+  return monthsOnce(record)(photos);
+}
+
+const monthsOnce = once((record: CarRecord) => once((photos: Photos) => monthsOfShots(record, photos)));
+
+function monthsOfShots(record: CarRecord, photos: Photos): ShotMonth[] {
   const months = [...Map.groupBy(allShots(record, photos), (shot) => monthOf(takenOn(shot)))];
   const pages = inTurn(
     months.flatMap(([month, shots]) => split(shots, monthText(month), (n) => page.photoMonth(month, n))),

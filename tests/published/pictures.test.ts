@@ -55,7 +55,7 @@ describe('exiftool', () => {
     const making = await recordOf(await laden());
     const { photos } = await making.make();
     const out = await emptyFolder();
-    await publishPhotos(photos.values(), out, making.cache);
+    await publishPhotos(photos.values(), out, { cache: making.cache });
     const all = await tagsIn(out);
     expect(all.length).toBe(2 * making.files.length);
     expect(all.flatMap((tags) => beyondStructure(tags))).toEqual([]);

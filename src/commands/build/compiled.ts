@@ -3,7 +3,8 @@ import { cp, mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } fro
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { filesOf, programDigest, treeDigest } from './program.ts';
+import { inWorkFolder } from '../../photos/work-folder.ts';
+import { filesOf, treeDigest } from './program.ts';
 
 /** `pages` is the module that draws them; `beside` holds what every site has: styles, fonts, scripts. */
 export type Compiled = { pages: string; beside: string };
@@ -12,9 +13,10 @@ const KEPT = join('.cache', 'compiled');
 /** How long what another program compiled is left to builds that may still use it, in milliseconds. */
 const LEFT_ALONE = 3_600_000;
 
-/** The compiled pages of this program: as kept when they are whole, else made and kept. */
-export async function compiledPages(): Promise<Compiled> {
-  const folder = join(KEPT, await programDigest());
+/** The compiled pages of a program, by its digest: as kept when they are whole, else made and kept. */
+export async function compiledPages(program: string): Promise<Compiled> {
+  await mkdir(KEPT, { recursive: true });
+  const folder = join(KEPT, program);
   if (!(await isWhole(folder))) await keep(folder);
   const now = new Date();
   await utimes(folder, now, now);
@@ -36,23 +38,20 @@ async function sumOf(folder: string): Promise<string> {
 }
 
 async function keep(folder: string): Promise<void> {
-  await mkdir(KEPT, { recursive: true });
   await clearOld();
-  const making = join(KEPT, `making-${process.pid}`);
-  await rm(making, { recursive: true, force: true });
-  await compile(making);
-  await writeFile(join(making, 'sum'), await sumOf(making));
-  // Another build may have put the same in place meanwhile; what was damaged goes.
-  if (!(await isWhole(folder))) {
+  await inWorkFolder(KEPT, async (making) => {
+    await compile(making);
+    await writeFile(join(making, 'sum'), await sumOf(making));
+    // Another build may have put the same in place meanwhile; what was damaged goes.
+    if (await isWhole(folder)) return;
     await rm(folder, { recursive: true, force: true });
     await rename(making, folder).catch(async (error: unknown) => {
       if (!(await isWhole(folder))) throw error;
     });
-  }
-  await rm(making, { recursive: true, force: true });
+  });
 }
 
-/** Takes away what nobody has used for a while: what other programs compiled, what killed builds left. */
+/** Takes away what other programs compiled and nobody has used for a while. */
 async function clearOld(): Promise<void> {
   for (const name of await readdir(KEPT)) {
     const path = join(KEPT, name);

@@ -1,5 +1,5 @@
 // Draws the compiled pages of the record that was handed to them, one file a page.
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
@@ -27,9 +27,9 @@ export async function drawPages(pages: string, out: string): Promise<void> {
     const response = await app.render(new Request(url), { routeData: route });
     if (!response.body) continue;
     const path = join(out, file);
-    if (!made.has(dirname(path))) await mkdir(dirname(path), { recursive: true });
+    if (!made.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     made.add(dirname(path));
-    await writeFile(path, Buffer.from(await response.arrayBuffer()));
+    writeFileSync(path, Buffer.from(await response.arrayBuffer()));
   }
 }
 

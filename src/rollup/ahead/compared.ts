@@ -6,6 +6,7 @@ import type { Day } from '../../figures/days.ts';
 import type { CarRecord, Choice } from '../../record/record.ts';
 import type { CostLine } from '../cost-lines.ts';
 import { type ChoiceAhead, choiceAhead } from './choice-sums.ts';
+import { drawnOnce } from './drawn-before.ts';
 
 /** `comparison` is missing where the options can't be compared; the checks say why to the writer. */
 export type ComparedChoice = {
@@ -33,7 +34,9 @@ const done = new WeakMap<Choice, { lines: readonly CostLine[]; compared: Compare
 function compare(choice: Choice, record: CarRecord, lines: readonly CostLine[]): ComparedChoice {
   const ahead = choiceAhead(choice, record, lines, choice.decided?.on ?? lastDay(record));
   const seed = seedOf(record, choice);
-  const compared = compareOptions(ahead.sums, { seed });
+  const compared = drawnOnce(record, 'options', [ahead.sums, seed], () =>
+    compareOptions(ahead.sums, { seed }),
+  );
   return compared.sound
     ? { ahead, seed, comparison: compared.comparison, troubles: [] }
     : { ahead, seed, troubles: compared.troubles };

@@ -5,6 +5,7 @@ import { chanceAtMost, quantileOf, sortedDraws } from '../../estimate/uncertain/
 import { type CarRecord, type Choice, settledBy } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
 import { comparedChoice } from './compared.ts';
+import { drawnOnce } from './drawn-before.ts';
 
 /** One figure as foreseen and as it came. `below` is the share of the draws at most what it took. */
 export type Held = { expected: number; p10: number; p90: number; took: number; below: number };
@@ -28,17 +29,26 @@ export function outcomeOf(choice: Choice, record: CarRecord, rollup: Rollup): Ou
   const { ahead, seed, comparison } = comparedChoice(choice, record, rollup.lines);
   const chosen = comparison?.options.find(({ id }) => id === choice.decided?.option);
   if (!choice.decided || !row || !chosen) return undefined;
-  const draws = drawOptions(planOf(ahead.sums), { seed }, 'pert').get(chosen.id);
-  if (!draws) return undefined;
-  const money = held(chosen.cost.expected, draws.cost, row.charged);
+  const { charged, minutes } = row;
+  const figures = drawnOnce(record, 'outcome', [ahead.sums, seed, chosen, charged, minutes], () => {
+    const draws = drawOptions(planOf(ahead.sums), { seed }, 'pert').get(chosen.id);
+    return (
+      draws && {
+        money: held(chosen.cost.expected, draws.cost, charged),
+        hours: held(chosen.hours.expected, draws.hours, minutes / 60),
+      }
+    );
+  });
+  if (!figures) return undefined;
+  const { money, hours } = figures;
   const open = linesOf(choice, rollup).filter((name) => rollup.planned[name]?.finished === undefined);
   return {
     choice,
     ended: open.length === 0,
     open,
     money,
-    hours: held(chosen.hours.expected, draws.hours, row.minutes / 60),
-    inside: row.charged >= money.p10 && row.charged <= money.p90,
+    hours,
+    inside: charged >= money.p10 && charged <= money.p90,
   };
 }
 

@@ -24,8 +24,8 @@ export async function prime(folder: string, files: readonly string[], cache: str
       const camera = await readFile(join(folder, file));
       const names = namesOf(contentOf(camera));
       const like = firsts[sceneOf(i)] as Names;
-      const facts = await readKept(cache, like);
-      if (!facts || facts.refused || (await readKept(cache, names))) return;
+      const facts = readKept(cache, like);
+      if (!facts || facts.refused || readKept(cache, names)) return;
       for (const size of ['large', 'small'] as const)
         await beside(join(cache, like[size]), join(cache, names[size]));
       await keepFacts({ cache, work }, names, { ...facts, ...cameraFacts(camera) });

@@ -1,0 +1,55 @@
+// What one build leaves for the next one of the same record: what its texts say, what was drawn, and which pictures
+// lie in its site.
+import { realpath } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Published } from '../photos/publish.ts';
+import type { SheetsRead } from '../record/read-sheet.ts';
+import type { WrittenFile } from '../record/record.ts';
+import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
+import { digestOf, readKeptValue, writeKeptValue } from './kept-value.ts';
+import { carText, type KeptSheets, placesOf, readKept, sameSheets } from './sheets-kept.ts';
+
+/** `reading` is asked for once, with all texts; `keep` is called when the build is done. */
+export type Kept = {
+  reading: (files: readonly WrittenFile[]) => Promise<SheetsRead>;
+  drawn: DrawnBefore;
+  /** Where the last site was put, and the pictures that lie in it; the next one says its own. */
+  site: { place: string; published: Published };
+  keep: () => Promise<void>;
+};
+
+const FOLDER = join('.cache', 'kept');
+
+/** What this `program` kept of a folder for one `audience`. */
+export async function keptOf(folder: string, audience: string, program: string): Promise<Kept> {
+  const record = digestOf(await realpath(folder).catch(() => folder)).slice(0, 16);
+  const file = (what: string) => join(FOLDER, `${record}-${audience}-${what}`);
+  const before = <Value>(what: string, by: string) => readKeptValue<Value>(file(what), by);
+  const drawn: DrawnBefore = { before: (await before('drawn', program)) ?? new Map(), now: new Map() };
+  let keepSheets = async () => {};
+  const reading = async (files: readonly WrittenFile[]) => {
+    const by = `${program} ${digestOf(carText(files))}`;
+    const known = await before<KeptSheets>('sheets', by);
+    const places = placesOf(known);
+    const now: KeptSheets = new Map();
+    keepSheets = async () => {
+      if (!sameSheets(known, places, now)) await writeKeptValue(file('sheets'), by, now);
+    };
+    return readKept(known, now);
+  };
+  const kept: Kept = {
+    reading,
+    drawn,
+    site: (await before('site', program)) ?? { place: '', published: new Map() },
+    keep,
+  };
+  return kept;
+
+  async function keep(): Promise<void> {
+    await keepSheets();
+    await writeKeptValue(file('site'), program, kept.site);
+    const { before: drawnBefore, now } = drawn;
+    if (drawnBefore.size !== now.size || [...now.keys()].some((name) => !drawnBefore.has(name)))
+      await writeKeptValue(file('drawn'), program, now);
+  }
+}
