@@ -4,6 +4,7 @@ import { dayHere, openFolder, recordFolder } from '../disk/open-folder.ts';
 import { makeBook } from '../handover/make-book.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { asked } from './asked.ts';
+import { ended } from './ended.ts';
 import { notPrinted, printAsked, printed } from './printed.ts';
 
 const USE = `Use: npm run book -- <file.pdf> [--costs] [--edition archive]. The record is RECORD or content.
@@ -41,4 +42,4 @@ function refuse(why: string, code: number): number {
   return code;
 }
 
-process.exitCode = await book();
+process.exitCode = await ended(book);

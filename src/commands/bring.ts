@@ -16,6 +16,7 @@ import { asked } from './asked.ts';
 import { askColumns } from './bring/ask-columns.ts';
 import { broughtText } from './bring/said.ts';
 import { readSheet } from './bring/sheet.ts';
+import { ended } from './ended.ts';
 import { Stopped, wantsPlain } from './log/asker.ts';
 import { movingAsker } from './log/moving-asker.ts';
 import { plainAsker } from './log/plain-asker.ts';
@@ -131,4 +132,4 @@ function refuse(why: string, code: number): number {
   return code;
 }
 
-process.exitCode = await bring();
+process.exitCode = await ended(bring);

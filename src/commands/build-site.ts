@@ -1,10 +1,11 @@
 // Checks a record and builds its site.
-import { rmSync } from 'node:fs';
-import { access, cp, mkdir, readdir, rename } from 'node:fs/promises';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { access, cp, readdir } from 'node:fs/promises';
+import { join, relative, resolve, sep } from 'node:path';
+import { onDisk } from '../disk/disk-fault.ts';
 import { handToPages } from '../disk/handed.ts';
 import { keptOf } from '../disk/kept.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
+import { putFolder } from '../disk/put-folder.ts';
 import { makePhotos } from '../photos/make.ts';
 import { publishPhotos } from '../photos/publish.ts';
 import { inWorkFolder } from '../photos/work-folder.ts';
@@ -19,7 +20,8 @@ import { programDigest } from './build/program.ts';
 /**
  * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors
  * stop it, after all of them are printed; false then. The site is made beside and put in place when it is whole, so that
- * builds of several records don't meet. `say` gets what is told of a build that went well.
+ * builds of several records don't meet. `say` gets what is told of a build that went well. Throws `DiskFault`; the
+ * site that was there is as it was then.
  */
 export async function buildSite(
   out = siteFolder(),
@@ -49,8 +51,8 @@ export async function buildSite(
   const made = await makePhotos(folder, record.photos, { known });
   for (const more of made.problems.map(problemText)) if (!told.has(more)) say(more);
   handToPages({ opened, made, drawn: kept.drawn });
-  await mkdir(WORK, { recursive: true });
-  await inWorkFolder(WORK, async (making) => {
+  const make = async (work: string): Promise<void> => {
+    const making = join(work, 'site');
     await layOut(making, await compiledPages(program), seesOf(audience, costs));
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
@@ -60,9 +62,10 @@ export async function buildSite(
       published: kept.site.place === place ? kept.site.published : new Map(),
     };
     kept.site = { place, published: await publishPhotos(shown, join(making, 'photos'), { last }) };
-    await putInPlace(making, out);
-  });
-  await kept.keep();
+    await putFolder(making, out);
+  };
+  await onDisk(WORK, () => inWorkFolder(WORK, make));
+  await onDisk(WORK, kept.keep);
   say(`The site is in ${out}: open index.html in it.`);
   return true;
 }
@@ -79,15 +82,11 @@ async function layOut(making: string, { pages, beside }: Compiled, sees: Sees): 
   await drawPages(pages, making);
 }
 
-async function putInPlace(making: string, out: string): Promise<void> {
-  rmSync(out, { recursive: true, force: true });
-  await mkdir(dirname(resolve(out)), { recursive: true });
-  await rename(making, out).catch(() => cp(making, out, { recursive: true }));
-}
-
 /** A folder that is put in place of another takes all of it: only a site made here, or nothing, may give way. */
 async function holdsOther(out: string): Promise<boolean> {
-  const files = await readdir(out).catch(() => []);
+  const files = await readdir(out).catch(({ code }: NodeJS.ErrnoException) =>
+    code === 'ENOENT' ? [] : [code],
+  );
   if (files.length === 0) return false;
   return access(join(out, 'style', 'ashframe.css')).then(
     () => false,

@@ -2,6 +2,7 @@
 import { audienceNamed } from '../views/audience.ts';
 import { asked } from './asked.ts';
 import { buildSite, siteFolder } from './build-site.ts';
+import { ended } from './ended.ts';
 
 const USE = `Use: npm run build -- [--for shop|owner|history] [--costs] [--out folder].
 Each audience has a folder of its own: dist, dist-owner and dist-history.
@@ -27,4 +28,4 @@ async function build(): Promise<number> {
   return (await buildSite(out, undefined, audience, costs)) ? 0 : 1;
 }
 
-process.exitCode = await build();
+process.exitCode = await ended(build);

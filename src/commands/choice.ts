@@ -4,6 +4,7 @@ import { dayHere, openFolder, recordFolder } from '../disk/open-folder.ts';
 import { printChoice } from '../handover/print-choice.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { asked } from './asked.ts';
+import { ended } from './ended.ts';
 import { notPrinted, printAsked, printed } from './printed.ts';
 
 const USE = `Use: npm run choice -- <choice> <file.pdf> [--edition archive]. The record is RECORD or content.
@@ -38,4 +39,4 @@ function refuse(why: string, code: number): number {
   return code;
 }
 
-process.exitCode = await choice();
+process.exitCode = await ended(choice);

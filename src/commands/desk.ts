@@ -10,6 +10,7 @@ import { recordFolder } from '../disk/open-folder.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { asked, oneFolder, portOf } from './asked.ts';
 import { dayPages } from './desk/day-pages.ts';
+import { ended } from './ended.ts';
 
 const USE = `Use: npm run desk -- [--lan [--address 192.168.0.7]] [--port 4321] [folder]. The folder is the record; RECORD or content unless named.
 With --lan it answers at this machine’s address in the local network, to whoever says the code that is shown. Where it has several, --address says which.`;
@@ -94,4 +95,4 @@ function lanAddress(): string | undefined {
     .find(({ family, internal }) => family === 'IPv4' && !internal)?.address;
 }
 
-process.exitCode = await desk();
+process.exitCode = await ended(desk);

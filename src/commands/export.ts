@@ -6,6 +6,7 @@ import { writeText } from '../disk/write-text.ts';
 import { exportFiles } from '../views/export/files.ts';
 import { problemsText } from '../views/problem-text.ts';
 import { asked } from './asked.ts';
+import { ended } from './ended.ts';
 
 const USE =
   'Use: npm run export -- <folder>. The folder is made if it isn’t there; files of an earlier export in it are written anew. The record is RECORD or content.';
@@ -23,16 +24,10 @@ async function exported(): Promise<number> {
     return 1;
   }
   const files = exportFiles(record);
-  try {
-    for (const { file, text } of files) await writeText(join(folder, file), text);
-  } catch (error) {
-    const { code = 'unknown' } = error as NodeJS.ErrnoException;
-    console.error(`\`${folder}\` can’t be written (${code}). Name a folder that can.`);
-    return 1;
-  }
+  for (const { file, text } of files) await writeText(join(folder, file), text);
   const said = files.map(({ file, rows }) => (rows === undefined ? file : `${file} (${rows} rows)`));
   console.log(`Written in ${folder}: ${said.join(', ')}.`);
   return 0;
 }
 
-process.exitCode = await exported();
+process.exitCode = await ended(exported);

@@ -1,6 +1,5 @@
 // `npm run handover -- <folder>`: everything of the record in one folder that needs this program no more, as a bag
 // (BagIt 1.0). Exit 0, 1 when it can't be made, 2 for wrong use.
-import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { readFolder } from '../disk/folder.ts';
@@ -12,6 +11,7 @@ import { handOver } from '../handover/hand-over.ts';
 import { Stopped } from '../handover/stopped.ts';
 import { type Carried, cameraCarries } from '../photos/camera-carries.ts';
 import { makePhotos } from '../photos/make.ts';
+import { inWorkFolder } from '../photos/work-folder.ts';
 import { forAudience } from '../record/audience.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { beforeHandOver } from '../views/before-hand-over.ts';
@@ -19,6 +19,7 @@ import { identifierOf } from '../views/hand-over.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
 import { asked } from './asked.ts';
 import { buildSite } from './build-site.ts';
+import { ended } from './ended.ts';
 
 const USE = `Use: npm run handover -- <folder> [--costs] [--originals [--yes]]. The record is RECORD or content.
 The folder is empty, not there yet, or a hand-over of the same car: one that was interrupted goes on.
@@ -53,8 +54,8 @@ async function handover(): Promise<number> {
   const { photos } = await makePhotos(folder, record.photos);
   if (originals && !(await agreed(await cameraCarries(folder, handedPhotos(record, photos, true)), yes)))
     return 1;
-  const site = join('.cache', `handover-${process.pid}`);
-  try {
+  const make = async (work: string): Promise<number> => {
+    const site = join(work, 'pages');
     const bag = await openBag(to, identifierOf(record));
     if (!(await buildSite(site, () => {}, 'history', costs))) return 1;
     const { files } = await readFolder(folder);
@@ -68,22 +69,13 @@ async function handover(): Promise<number> {
       `The hand-over is in ${to}: ${handed.files} files, ${sizeText(handed.octets)}. Begin with START-HERE.html.\nThe sum on the book’s cover is ${handed.sum}.\nCheck it with: npm run verify -- ${to}`,
     );
     return 0;
+  };
+  try {
+    return await inWorkFolder('.cache', make);
   } catch (error) {
-    const why = stoppedText(error, to);
-    if (why === undefined) throw error;
-    return refuse(why, 1);
-  } finally {
-    await rm(site, { recursive: true, force: true });
+    if (!(error instanceof Stopped)) throw error;
+    return refuse(error.message, 1);
   }
-}
-
-/** What a person can mend, in a sentence; nothing for a fault of ours. */
-function stoppedText(error: unknown, to: string): string | undefined {
-  if (error instanceof Stopped) return error.message;
-  const { code } = error as NodeJS.ErrnoException;
-  return code && /^(?:ENOSPC|EDQUOT|EACCES|EPERM|EROFS|EIO|ENAMETOOLONG)$/.test(code)
-    ? `${to} can’t be written (${code}). Mend that and give the same command: it goes on.`
-    : undefined;
 }
 
 /** Says what the camera files carry; goes on when a person says so, or said so before. */
@@ -112,4 +104,4 @@ function refuse(why: string, code: number): number {
   return code;
 }
 
-process.exitCode = await handover();
+process.exitCode = await ended(handover);

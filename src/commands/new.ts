@@ -3,6 +3,7 @@ import { mkdir, readdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { BLANK_FOLDERS, blankRecord } from '../views/blank-record.ts';
 import { asked } from './asked.ts';
+import { ended } from './ended.ts';
 
 const USE = 'Use: npm run new -- <folder>. The folder is made if it isn’t there; it must be empty.';
 
@@ -47,4 +48,4 @@ async function namesIn(folder: string): Promise<string[] | undefined> {
   }
 }
 
-process.exitCode = await layDown();
+process.exitCode = await ended(layDown);

@@ -9,6 +9,7 @@ import { makePhotos, photoCache } from '../photos/make.ts';
 import { type Shard, shardNamed, shardOf } from '../photos/shard.ts';
 import { problemText } from '../views/problem-text.ts';
 import { asked, oneFolder } from './asked.ts';
+import { ended } from './ended.ts';
 
 const USE = `Use: npm run photos -- [--dry-run] [--day 2025-04-16] [folder]
      npm run photos -- --make [--shard 1/2]
@@ -77,4 +78,4 @@ async function made(share: Shard): Promise<number> {
   return bad.length > 0 ? 1 : 0;
 }
 
-process.exitCode = await photos();
+process.exitCode = await ended(photos);

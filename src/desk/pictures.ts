@@ -2,6 +2,7 @@
 import { mkdir, readFile, realpath } from 'node:fs/promises';
 import type { IncomingMessage } from 'node:http';
 import { join } from 'node:path';
+import { onDisk } from '../disk/disk-fault.ts';
 import { isPicture } from '../disk/folder.ts';
 import type { Day } from '../figures/days.ts';
 import { lookInto } from '../photos/coming-in/collect.ts';
@@ -38,9 +39,9 @@ export async function pictureIn(
   if (!(await liesWithin(at.root, `${folder}/${name}`)))
     return { refused: `${folder} leads out of the record, so nothing is put there.` };
   const root = await realpath(at.root);
-  await mkdir(join(root, 'photos'), { recursive: true });
   const { opened: from } = opened.record.car;
-  return inWorkFolder(join(root, 'photos'), async (work) => {
+  const photos = join(root, 'photos');
+  const takeIn = async (work: string): Promise<CameIn> => {
     await bodyInto(request, join(work, name), MOST.photo);
     const picture = await lookInto(work, name);
     const size = (await readFile(join(work, name))).length;
@@ -60,7 +61,8 @@ export async function pictureIn(
         refused: `${day} lies before the record opens, or after today, so the picture isn’t taken in.`,
       };
     return { file: asWritten(known ?? copy ?? '', day) };
-  });
+  };
+  return onDisk(photos, () => inWorkFolder(photos, takeIn));
 }
 
 const QUIET = { isTTY: false, write: () => true };

@@ -1,5 +1,6 @@
 // The desk: one page, what it asks for, and the checks that stand before all of it.
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { diskFaultText } from '../disk/disk-fault.ts';
 import { isDay } from '../figures/days.ts';
 import { photoPath } from '../record/record.ts';
 import { away, page, refuse, told, tooLarge } from './answers.ts';
@@ -37,6 +38,8 @@ export function deskServer(desk: Desk): Server {
     const here: Here = { host: `${host}:${port}`, cookie: `desk-${port}`, turns, pages };
     answer(desk, request, response, here).catch((error) => {
       if (error instanceof TooLarge) return tooLarge(request, response);
+      const said = diskFaultText(error);
+      if (said !== undefined && !response.headersSent) return refuse(response, { status: 507, says: said });
       if (!response.headersSent)
         refuse(response, { status: 500, says: 'The desk can’t do that; see the terminal.' });
       if ((error as NodeJS.ErrnoException).code !== 'ECONNRESET') console.error(error);

@@ -1,6 +1,7 @@
 // Puts a text in place of one that was read before: whole or not at all, and never over what somebody else wrote since.
 import { chmod, link, mkdir, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { onDisk } from './disk-fault.ts';
 
 /** What became of a text: written, or left since the file isn’t what it was. */
 export type Replaced = 'written' | 'changed';
@@ -10,9 +11,13 @@ const STALE = 3_000;
 
 /**
  * Writes `text` where `before` stands; without `before`, where no file is. Writers of one file take turns: each holds
- * the file beside it while it looks and writes.
+ * the file beside it while it looks and writes. Throws `DiskFault`.
  */
-export async function replaceText(path: string, before: string | undefined, text: string): Promise<Replaced> {
+export function replaceText(path: string, before: string | undefined, text: string): Promise<Replaced> {
+  return onDisk(path, () => replace(path, before, text));
+}
+
+async function replace(path: string, before: string | undefined, text: string): Promise<Replaced> {
   await mkdir(dirname(path), { recursive: true });
   const target = await realpath(path).catch(() => path);
   const beside = join(dirname(target), `.${basename(target)}.writing`);

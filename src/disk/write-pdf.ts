@@ -1,6 +1,8 @@
 // Puts a printed file in place: over an older print of its kind, never over anything else.
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { besideOf, clearLeft } from './beside.ts';
+import { DiskFault, onDisk } from './disk-fault.ts';
 
 /**
  * Why nothing may be printed to a file, before anything is printed; nothing where it may. A PDF is known by its
@@ -20,13 +22,17 @@ export async function whyNotPrinted(file: string, keyword: string): Promise<stri
 
 /** Puts a file in place when it is whole; a sentence with the disk's word for what went wrong. */
 export async function writePdf(file: string, pdf: Uint8Array): Promise<string | undefined> {
-  const writing = `${file}.${process.pid}`;
+  const writing = besideOf(file);
   try {
-    await writeFile(writing, pdf);
-    await rename(writing, file);
+    await clearLeft(dirname(file));
+    await onDisk(file, async () => {
+      await writeFile(writing, pdf);
+      await rename(writing, file);
+    });
     return undefined;
   } catch (error) {
     await rm(writing, { force: true });
+    if (error instanceof DiskFault) return error.message;
     return `${file} can’t be written (${(error as NodeJS.ErrnoException).code ?? 'unknown'}).`;
   }
 }

@@ -11,12 +11,24 @@ import {
   stat,
   writeFile,
 } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { dirname } from 'node:path';
+import { besideOf, clearLeft } from './beside.ts';
+import { onDisk } from './disk-fault.ts';
 
-/** Writes a text where none is yet. False when there was one: it stays as it is. */
-export async function writeNewText(path: string, text: string): Promise<boolean> {
+/** Writes a text where none is yet. False when there was one: it stays as it is. Throws `DiskFault`. */
+export function writeNewText(path: string, text: string): Promise<boolean> {
+  return onDisk(path, () => putNew(path, text));
+}
+
+/** Writes a text, over one that is there. A link stays a link, and a file keeps who may read it. Throws `DiskFault`. */
+export function writeText(path: string, text: string): Promise<void> {
+  return onDisk(path, () => put(path, text));
+}
+
+async function putNew(path: string, text: string): Promise<boolean> {
   await mkdir(dirname(path), { recursive: true });
-  const writing = join(dirname(path), `.${basename(path)}.${process.pid}`);
+  await clearLeft(dirname(path));
+  const writing = besideOf(path);
   try {
     await writeFile(writing, text);
     // A link is refused where there is a file already, also one that came a moment ago. Some disks know no links.
@@ -33,12 +45,12 @@ export async function writeNewText(path: string, text: string): Promise<boolean>
   }
 }
 
-/** Writes a text, over one that is there. A link stays a link, and a file keeps who may read it. */
-export async function writeText(path: string, text: string): Promise<void> {
+async function put(path: string, text: string): Promise<void> {
   await mkdir(dirname(path), { recursive: true });
   const target = await realpath(path).catch(() => path);
   const before = await stat(target).catch(() => undefined);
-  const writing = join(dirname(target), `.${basename(target)}.${process.pid}`);
+  await clearLeft(dirname(target));
+  const writing = besideOf(target);
   try {
     await writeFile(writing, text);
     if (before) await chmod(writing, before.mode);

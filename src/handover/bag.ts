@@ -5,12 +5,13 @@ import { mkdir, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
+import { onDisk } from '../disk/disk-fault.ts';
 import { summing, sumsOfFile } from './bag/digests.ts';
 import { ALGORITHMS, formOf, type Listed, pathFault } from './bag/form.ts';
 import type { Info } from './bag/info.ts';
-import { IDENTIFIER, MADE_BY, ownFolder, writingName } from './bag/own-folder.ts';
+import { IDENTIFIER, MADE_BY, ownFolder } from './bag/own-folder.ts';
 import { tagNames, writeTagFiles } from './bag/tag-files.ts';
-import { type Done, notes, UNFINISHED } from './bag/unfinished.ts';
+import { type Done, notes, UNFINISHED, writingName } from './bag/unfinished.ts';
 import { Stopped } from './stopped.ts';
 
 /**
@@ -31,14 +32,14 @@ export type OpenBag = {
 
 /**
  * Opens a bag of what `identifier` names. Throws `Stopped` when the folder is neither empty nor a bag of the same,
- * or holds a file that no bag of ours put there.
+ * or holds a file that no bag of ours put there; `DiskFault` when the disk takes no more.
  */
 export async function openBag(folder: string, identifier: string): Promise<OpenBag> {
   const before = await ownFolder(folder, identifier);
-  const note = await notes(folder, before.unfinished);
-  if (!before.unfinished) await note({ identifier }, ...[...before.own].map((begun) => ({ begun })));
+  const begun = [{ identifier }, ...[...before.own].map((begun) => ({ begun }))];
+  const note = await notes(folder, before.unfinished ? undefined : begun);
   // From here on it isn't a bag until it is closed.
-  await rm(join(folder, 'bagit.txt'), { force: true });
+  await onDisk(folder, () => rm(join(folder, 'bagit.txt'), { force: true }));
   const put = new Map<string, Listed>();
   const forms = new Map<string, string>();
   let writings = 0;
@@ -47,7 +48,9 @@ export async function openBag(folder: string, identifier: string): Promise<OpenB
     const kept = await stillThere(folder, before.done.get(path), key);
     if (kept) return kept;
     await note({ begun: path });
-    const listed = { path, ...(await writeSummed(folder, path, content(), writingName(++writings))) };
+    const writing = writingName(++writings);
+    const sums = await onDisk(join(folder, path), () => writeSummed(folder, path, content(), writing));
+    const listed = { path, ...sums };
     await note({ done: { key, listed } });
     return listed;
   };
@@ -64,12 +67,14 @@ export async function openBag(folder: string, identifier: string): Promise<OpenB
     },
     close: async ({ info, more = {} }) => {
       const tags = tagNames(more);
-      for (const path of before.own) {
-        if (!put.has(path) && !tags.includes(path)) await rm(join(folder, path), { force: true });
-      }
-      await note(...tags.map((begun) => ({ begun })));
-      await writeTagFiles(folder, listed(), [...info, [IDENTIFIER, identifier], MADE_BY], more);
-      await rm(join(folder, UNFINISHED));
+      await onDisk(folder, async () => {
+        for (const path of before.own) {
+          if (!put.has(path) && !tags.includes(path)) await rm(join(folder, path), { force: true });
+        }
+        await note(...tags.map((begun) => ({ begun })));
+        await writeTagFiles(folder, listed(), [...info, [IDENTIFIER, identifier], MADE_BY], more);
+        await rm(join(folder, UNFINISHED));
+      });
     },
   };
 }

@@ -1,7 +1,8 @@
 // Makes the web pictures of a record's camera files: what is made stays made, a bad file stops none of the others,
 // and it may be interrupted at any moment. Camera files are only read.
-import { mkdir, readFile, stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { onDisk } from '../disk/disk-fault.ts';
 import type { Problem } from '../record/place.ts';
 import type { Photos, WebPhoto } from '../views/photos.ts';
 import { readKept, verdictOf, webPhoto } from './kept.ts';
@@ -32,9 +33,9 @@ export type Known = Found & { sight: Sight };
 
 /**
  * The web pictures of a record's camera files, given as paths relative to its folder. Those `known` from a look a moment
- * ago aren't looked up again.
+ * ago aren't looked up again. Throws `DiskFault`.
  */
-export async function makePhotos(
+export function makePhotos(
   folder: string,
   files: readonly string[],
   {
@@ -43,8 +44,9 @@ export async function makePhotos(
     known = new Map(),
   }: { cache?: string; screen?: Screen; known?: ReadonlyMap<string, Known> } = {},
 ): Promise<Made> {
-  await mkdir(cache, { recursive: true });
-  return inWorkFolder(cache, (work) => makeAll({ folder, cache, work }, files, known, screen));
+  return onDisk(cache, () =>
+    inWorkFolder(cache, (work) => makeAll({ folder, cache, work }, files, known, screen)),
+  );
 }
 
 async function makeAll(

@@ -3,6 +3,7 @@
 import { linkSync, statSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { onDisk } from '../disk/disk-fault.ts';
 import type { WebPhoto } from '../views/photos.ts';
 import { carried } from './carried.ts';
 import { photoCache } from './make.ts';
@@ -21,7 +22,7 @@ export async function publishPhotos(
   out: string,
   { cache = photoCache, last }: { cache?: string; last?: { folder: string; published: Published } } = {},
 ): Promise<Published> {
-  await mkdir(out, { recursive: true });
+  await onDisk(out, () => mkdir(out, { recursive: true }));
   const names = new Set([...photos].flatMap(({ file, small }) => [basename(file), basename(small.file)]));
   const published: Published = new Map();
   const others = [...names].filter((name) => {
@@ -38,7 +39,7 @@ export async function publishPhotos(
         `${join(cache, name)} carries more than a picture (${what.join(', ')}), so the site isn’t published. Remove ${cache} and build again.`,
       );
     }
-    await writeFile(join(out, name), webp);
+    await onDisk(join(out, name), () => writeFile(join(out, name), webp));
     published.set(name, signOf(join(out, name)));
   });
   return published;

@@ -2,16 +2,14 @@
 // whole. What a killed process left is cleared by the next one.
 import { mkdir, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { isRunning } from '../disk/beside.ts';
 
 let folders = 0;
 
 /** Runs with an empty folder beside `place`'s files; the folder is gone afterwards. */
 export async function inWorkFolder<T>(place: string, work: (folder: string) => Promise<T>): Promise<T> {
-  for (const name of await readdir(place)) {
-    const owner = /^\.making-(\d+)-\d+$/.exec(name)?.[1];
-    if (owner !== undefined && !isRunning(Number(owner)))
-      await rm(join(place, name), { recursive: true, force: true });
-  }
+  await mkdir(place, { recursive: true });
+  await clearWork(place);
   const folder = join(place, `.making-${process.pid}-${++folders}`);
   await mkdir(folder, { recursive: true });
   try {
@@ -21,11 +19,11 @@ export async function inWorkFolder<T>(place: string, work: (folder: string) => P
   }
 }
 
-function isRunning(id: number): boolean {
-  try {
-    process.kill(id, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
+/** Takes away what killed processes were working on. */
+export async function clearWork(place: string): Promise<void> {
+  for (const name of await readdir(place).catch(() => [])) {
+    const owner = /^\.making-(\d+)-\d+$/.exec(name)?.[1];
+    if (owner !== undefined && !isRunning(Number(owner)))
+      await rm(join(place, name), { recursive: true, force: true });
   }
 }

@@ -3,6 +3,7 @@ import { cp, mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } fro
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { onDisk } from '../../disk/disk-fault.ts';
 import { inWorkFolder } from '../../photos/work-folder.ts';
 import { filesOf, treeDigest } from './program.ts';
 
@@ -15,11 +16,13 @@ const LEFT_ALONE = 3_600_000;
 
 /** The compiled pages of a program, by its digest: as kept when they are whole, else made and kept. */
 export async function compiledPages(program: string): Promise<Compiled> {
-  await mkdir(KEPT, { recursive: true });
   const folder = join(KEPT, program);
-  if (!(await isWhole(folder))) await keep(folder);
-  const now = new Date();
-  await utimes(folder, now, now);
+  await onDisk(KEPT, async () => {
+    await mkdir(KEPT, { recursive: true });
+    if (!(await isWhole(folder))) await keep(folder);
+    const now = new Date();
+    await utimes(folder, now, now);
+  });
   const entry = (await filesOf(join(folder, 'pages'))).find((file) =>
     /^prerender-entry\.[^/]*\.mjs$/.test(file),
   );

@@ -1,30 +1,27 @@
 // Whether a folder may be written into: it is empty, or holds a bag of the same thing and nothing else.
 import { mkdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { onDisk } from '../../disk/disk-fault.ts';
 import { Stopped } from '../stopped.ts';
 import { ALGORITHMS, decodedPath } from './form.ts';
 import { infoOf, readInfo } from './info.ts';
-import { readUnfinished, UNFINISHED, type Unfinished } from './unfinished.ts';
+import { readUnfinished, UNFINISHED, type Unfinished, WRITING } from './unfinished.ts';
 import { filesBelow } from './walk.ts';
 
 /** By this a bag is known as made here, in its bag-info.txt. */
 export const MADE_BY = ['Bag-Software-Agent', 'Ashframe'] as const;
 export const IDENTIFIER = 'External-Identifier';
 
-/** Where a file lies while it is being written; what an interruption left there is taken away. */
-export const writingName = (number: number) => `.writing-${number}`;
-const WRITING = /^\.writing-\d+$/;
-
 /** What is in the folder from before; `unfinished` when it goes on with a bag that was interrupted. */
 export type Before = Omit<Unfinished, 'identifier'> & { unfinished: boolean };
 
 /** Makes a folder where there is none, and looks at it. Throws `Stopped` when it holds what isn't ours. */
 export async function ownFolder(folder: string, identifier: string): Promise<Before> {
-  await mkdir(folder, { recursive: true }).catch(({ code }: NodeJS.ErrnoException) => {
-    throw new Stopped(code === 'EEXIST' ? `${folder} isn’t a folder.` : `${folder} can’t be made (${code}).`);
+  await onDisk(folder, () => mkdir(folder, { recursive: true })).catch((error: NodeJS.ErrnoException) => {
+    throw error.code === 'EEXIST' ? new Stopped(`${folder} isn’t a folder.`) : error;
   });
   const files = (await filesBelow(folder)).map(({ path }) => path);
-  for (const path of files) if (WRITING.test(path)) await rm(join(folder, path));
+  for (const path of files) if (WRITING.test(path)) await onDisk(folder, () => rm(join(folder, path)));
   const there = files.filter((path) => !WRITING.test(path));
   if (there.length === 0) return { own: new Set(), done: new Map(), unfinished: false };
   const unfinished = await readUnfinished(folder);

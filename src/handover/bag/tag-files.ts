@@ -1,9 +1,10 @@
 // The files at the top of a bag: what it is, what it says of itself, and the sums of all that is in it.
 import { createHash } from 'node:crypto';
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ALGORITHMS, DECLARATION, type Listed, manifestText } from './form.ts';
 import { type Info, infoText } from './info.ts';
+import { writingName } from './unfinished.ts';
 
 /** The names of the tag files that `writeTagFiles` writes, `more` among them. */
 export function tagNames(more: Record<string, string>): string[] {
@@ -35,7 +36,11 @@ export async function writeTagFiles(
   ]);
   await mkdir(join(folder, 'data'), { recursive: true });
   const inTurn = { ...Object.fromEntries(sums), ...texts };
-  for (const [name, text] of Object.entries(inTurn)) await writeFile(join(folder, name), text);
+  const beside = join(folder, writingName(0));
+  for (const [name, text] of Object.entries(inTurn)) {
+    await writeFile(beside, text);
+    await rename(beside, join(folder, name));
+  }
 }
 
 /** A checksum of octets, or of a text in UTF-8. */

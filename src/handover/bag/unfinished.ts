@@ -1,10 +1,15 @@
 // What has been written of a bag that isn't finished yet, kept in the bag itself, so that a hand-over that was
 // interrupted goes on where it stopped. A line that was cut off by the interruption counts as not written.
-import { appendFile, readFile, writeFile } from 'node:fs/promises';
+import { appendFile, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { onDisk } from '../../disk/disk-fault.ts';
 import type { Listed } from './form.ts';
 
 export const UNFINISHED = 'UNFINISHED.txt';
+
+/** Where a file lies while it is being written; what an interruption left there is taken away. */
+export const writingName = (number: number) => `.writing-${number}`;
+export const WRITING = /^\.writing-\d+$/;
 
 const WORDS =
   'This hand-over isn’t finished, and this file goes away when it is. Give the same command again, and it goes on.';
@@ -41,15 +46,24 @@ function noteOf(line: string): Note | undefined {
   }
 }
 
-/** Adds notes to the folder's file, one after the other; with what was left off, or begun with the words above. */
-export async function notes(folder: string, begun: boolean): Promise<(...more: Note[]) => Promise<void>> {
+/**
+ * Adds notes to the folder's file, one after the other. It goes on with what was left off; with `first` it is begun anew
+ * with these, whole: a file that doesn't say whose the folder is would shut out the next hand-over.
+ */
+export async function notes(folder: string, first?: Note[]): Promise<(...more: Note[]) => Promise<void>> {
   const path = join(folder, UNFINISHED);
-  // The last line may have been cut off: the next one mustn't go on in it.
-  await (begun ? appendFile(path, '\n') : writeFile(path, `${WORDS}\n`));
+  const beside = join(folder, writingName(0));
+  await onDisk(path, async () => {
+    // The last line may have been cut off: the next one mustn't go on in it.
+    if (!first) return appendFile(path, '\n');
+    await writeFile(beside, `${WORDS}\n${linesOf(first)}`);
+    await rename(beside, path);
+  });
   let last: Promise<void> = Promise.resolve();
   return (...more) => {
-    const lines = more.map((note) => `${JSON.stringify(note)}\n`).join('');
-    last = last.then(() => appendFile(path, lines));
+    last = last.then(() => onDisk(path, () => appendFile(path, linesOf(more))));
     return last;
   };
 }
+
+const linesOf = (notes: Note[]) => notes.map((note) => `${JSON.stringify(note)}\n`).join('');

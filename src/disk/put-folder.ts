@@ -1,0 +1,50 @@
+// Puts a folder that was made elsewhere in its place, whole: what stands there is the old one or the new one.
+import { cp, mkdir, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { besideOf, clearLeft } from './beside.ts';
+import { onDisk } from './disk-fault.ts';
+
+/**
+ * Moves `made` to `place`, over a folder that is there. Where they lie on different disks it is copied beside the place
+ * first, so that a disk that fills up leaves the old one as it was. Throws `DiskFault`.
+ */
+export function putFolder(made: string, place: string): Promise<void> {
+  return onDisk(place, async () => {
+    const path = resolve(place);
+    await mkdir(dirname(path), { recursive: true });
+    await clearLeft(dirname(path));
+    const fresh = besideOf(path);
+    try {
+      await rm(fresh, { recursive: true, force: true });
+      await rename(made, fresh).catch(async (error: NodeJS.ErrnoException) => {
+        if (error.code !== 'EXDEV') throw error;
+        await cp(made, fresh, { recursive: true });
+        await rm(made, { recursive: true });
+      });
+      await change(fresh, path);
+    } catch (error) {
+      await rm(fresh, { recursive: true, force: true });
+      throw error;
+    }
+  });
+}
+
+/** A full folder can’t be renamed over: the old one steps aside, and back when the new one can’t take its place. */
+async function change(fresh: string, path: string): Promise<void> {
+  const old = besideOf(join(dirname(path), `${basename(path)}.old`));
+  await rm(old, { recursive: true, force: true });
+  const stood = await rename(path, old).then(
+    () => true,
+    (error: NodeJS.ErrnoException) => {
+      if (error.code === 'ENOENT') return false;
+      throw error;
+    },
+  );
+  try {
+    await rename(fresh, path);
+  } catch (error) {
+    if (stood) await rename(old, path);
+    throw error;
+  }
+  await rm(old, { recursive: true, force: true });
+}
