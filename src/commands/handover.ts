@@ -57,7 +57,10 @@ async function handover(): Promise<number> {
   const make = async (work: string): Promise<number> => {
     const site = join(work, 'pages');
     const bag = await openBag(to, identifierOf(record));
-    if (!(await buildSite(site, () => {}, 'history', costs))) return 1;
+    // Told only where the pages can't be built: what the record says was told above, unless it changed since.
+    const told: string[] = [];
+    if (!(await buildSite(site, (text) => told.push(text), 'history', costs)))
+      return refuse(told.join('\n'), 1);
     const { files } = await readFolder(folder);
     const came = costs ? rollup : undefined;
     const source = { whole, record, folder, files, photos, site, originals, came };

@@ -24,8 +24,9 @@ beforeAll(async () => {
 afterAll(() => remove());
 
 /** What an undisturbed run leaves, by how many steps, in how many milliseconds. */
-async function undisturbed({ does, after }: Work) {
-  await layDown(shop);
+async function undisturbed(work: Work) {
+  const { does, after } = work;
+  await layDown(shop, work);
   const begun = performance.now();
   expect(await run(shop, does(shop))).toMatchObject({ code: 0 });
   const took = performance.now() - begun;
@@ -53,13 +54,16 @@ it.each(WORKS)(
   '$name: what stands is whole, and the next run gives what an undisturbed one gives',
   async (work) => {
     const { steps, took, whole, last } = await undisturbed(work);
-    await layDown(shop);
+    await layDown(shop, work);
     const before = await standing(shop);
     for (const moment of moments(steps, took)) {
-      if (await isDone(work)) await layDown(shop);
+      if (await isDone(work)) await layDown(shop, work);
       const { signal, code, err } = await run(shop, work.does(shop), moment);
       expect(signal === 'SIGKILL' || code === 0, err).toBe(true);
-      expectWhole(await standing(shop), before, whole, `after ${JSON.stringify(moment)}`);
+      expectWhole(await standing(shop), before, whole, {
+        when: `after ${JSON.stringify(moment)}`,
+        stays: 'record/',
+      });
     }
     if (!(await isDone(work))) expect(await run(shop, work.does(shop))).toMatchObject({ code: 0 });
     if (work.after) expect(await run(shop, work.after(shop))).toMatchObject({ code: 0 });

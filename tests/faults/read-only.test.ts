@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { PATIENCE } from '../bad-input/size.ts';
 import { emptyFolderFor } from '../commands/run.ts';
-import { expectSaid, expectWhole } from './expected.ts';
+import { expectSaid } from './expected.ts';
 import { layDown, run, type Shop, shopIn, standing } from './shop.ts';
 import { WORKS, type Work } from './works.ts';
 
@@ -40,7 +40,7 @@ const writesInto = ({ into }: Work): string =>
 it.each(WORKS)(
   '$name: says which folder may not be written to',
   async (work) => {
-    await layDown(shop);
+    await layDown(shop, work);
     const first = await standing(shop);
     const place = writesInto(work);
     const below = await readdir(place, { recursive: true, withFileTypes: true });
@@ -52,9 +52,13 @@ it.each(WORKS)(
         await run(shop, work.does(shop), { before }),
         'can’t be written: it may not be written to (EACCES). See that it may, and do the same again.',
       );
-      expectWhole(await standing(shop), first, first);
+      expect(withoutCache(await standing(shop))).toEqual(withoutCache(first));
     });
     expect(await run(shop, work.does(shop))).toMatchObject({ code: 0 });
   },
   PATIENCE,
 );
+
+/** Web pictures may be made before a folder refuses what they are for. */
+const withoutCache = (files: ReadonlyMap<string, string>) =>
+  new Map([...files].filter(([name]) => !name.startsWith('cache/')));

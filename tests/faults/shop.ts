@@ -36,8 +36,12 @@ export async function shopIn(folder: string): Promise<Shop> {
   return { program, record, card, out, count: join(folder, 'count.json') };
 }
 
-/** Lays record and card down as they were at first, with nothing made of them yet. */
-export async function layDown({ program, record, card, out }: Shop): Promise<void> {
+/** Lays record and card down as they were at first, with nothing made of them yet but what goes before a work. */
+export async function layDown(
+  shop: Shop,
+  { first }: { first?: (shop: Shop) => string[] } = {},
+): Promise<void> {
+  const { program, record, card, out } = shop;
   for (const folder of [record, card, out, join(program, '.cache', 'photos')])
     await rm(folder, { recursive: true, force: true });
   await mkdir(out);
@@ -48,6 +52,7 @@ export async function layDown({ program, record, card, out }: Shop): Promise<voi
     await lay(join(card, name), await picture(n + 2));
     await utimes(join(card, name), TAKEN, TAKEN);
   }
+  if (first && (await run(shop, first(shop))).code !== 0) throw new Error('what goes before failed');
 }
 
 const TEXTS = {

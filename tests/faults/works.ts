@@ -3,13 +3,14 @@ import { join } from 'node:path';
 import type { Shop } from './shop.ts';
 
 /**
- * `does` is the command; `after` comes after it, in a run that nothing disturbs too. `once` names the file by which a
- * command that may not be given twice is known to be done; `into` is where it writes.
+ * `does` is the command and `into` where it writes; `first` goes before it and `after` comes after it, in a run that
+ * nothing disturbs too. `once` names the file by which a command that may not be given twice is known to be done.
  */
 export type Work = {
   name: string;
   into: 'record' | 'out' | 'cache';
   does: (shop: Shop) => string[];
+  first?: (shop: Shop) => string[];
   after?: (shop: Shop) => string[];
   once?: { file: string; says: string };
 };
@@ -37,5 +38,11 @@ export const WORKS: readonly Work[] = [
   { name: 'export', into: 'out', does: ({ out }) => ['export', join(out, 'tables')] },
   { name: 'book', into: 'out', does: ({ out }) => ['book', join(out, 'book.pdf')] },
   { name: 'build', into: 'out', does: ({ out }) => ['build', '--out', join(out, 'site')] },
+  {
+    name: 'build over an older site',
+    into: 'out',
+    first: ({ out }) => ['build', '--for', 'owner', '--out', join(out, 'site')],
+    does: ({ out }) => ['build', '--out', join(out, 'site')],
+  },
   { name: 'handover', into: 'out', does: ({ out }) => ['handover', join(out, 'bag')] },
 ];
