@@ -17,7 +17,7 @@ const PROGRAM = [
   'shared',
   'src',
 ];
-const PRELOAD = resolve('tests/faults/at-a-step.ts');
+const PRELOAD = new URL('./at-a-step.ts', import.meta.url).href;
 /** What every picture of the card was taken at: none carries a date of its own. */
 export const TAKEN = new Date('2025-03-05T10:00:00');
 
