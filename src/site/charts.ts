@@ -2,6 +2,7 @@
 import { createCanvas, GlobalFonts, type SKRSContext2D, SvgExportFlag } from '@napi-rs/canvas';
 import { Chart as ChartJs, registerables } from 'chart.js';
 import type { Chart } from '../views/live/pen.ts';
+import { escaped } from './escaped.ts';
 
 ChartJs.register(...registerables);
 for (const weight of [400, 600]) {
@@ -62,8 +63,4 @@ function wordsOf(context: SKRSContext2D): string[] {
     );
   };
   return words;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
 }

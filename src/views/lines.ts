@@ -1,5 +1,6 @@
 // The lines behind a figure, by kind, each with its day, its part and where it is written.
 import { amountText, moneyText } from '../figures/money-text.ts';
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Total } from '../rollup/cost-lines.ts';
 import { datedText } from './dated.ts';
@@ -58,12 +59,15 @@ export function linesPage(by: Grouping, row: Row, record: CarRecord): LinesPage 
   };
 }
 
-/** Writes lines of one record; a part without a page of its own has no link. */
-function lineWriter(record: CarRecord): (line: CostLine) => LineRow {
+/**
+ * Writes lines of one record; a part without a page of its own has no link. Each line stands in a table of every
+ * grouping, and is written once.
+ */
+const lineWriter = once((record: CarRecord): ((line: CostLine) => LineRow) => {
   const { currency } = record;
   const names = namesOf(record);
   const parts = new Set(record.parts.map(({ id }) => id));
-  return (line) => ({
+  return once((line) => ({
     day: datedText(line.day),
     ...(line.entry !== undefined && { dayPage: page.day(line.entry) }),
     text: line.text,
@@ -74,8 +78,8 @@ function lineWriter(record: CarRecord): (line: CostLine) => LineRow {
     charged: amountText(line.charged, currency),
     cost: amountText(line.cost, currency),
     place: `${line.place.file}:${line.place.line}`,
-  });
-}
+  }));
+});
 
 const footOf = (total: Total, { currency }: CarRecord): Foot => ({
   time: timeText(total.minutes),
