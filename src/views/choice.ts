@@ -63,12 +63,17 @@ function buyOf({ buy, price, freight, tax, from }: Line, currency: Currency, nam
   if (buy === undefined) return [];
   const money = (range: Range) => moneyRangeText(range, currency);
   return [
-    said(from ? `${buy}, from ${names.vendor(from)}` : buy, [
+    said(boughtFrom(buy, from, names), [
       ...figure('', price, money),
       ...figure('freight ', freight, money),
       ...(tax === undefined ? [] : [{ before: 'tax ', text: shareText(tax), estimate: false }]),
     ]),
   ];
+}
+
+/** `Soft iron wire, from Millrace Metals`. */
+export function boughtFrom(what: string, from: string | undefined, names: Names): string {
+  return from ? `${what}, from ${names.vendor(from)}` : what;
 }
 
 function failOf({ 'can-fail': fail }: Option, options: readonly Option[]): Saying[] {

@@ -146,7 +146,7 @@ function leftOut({ costs, unread }: HandedOver): string[] {
   return [
     'The shop’s own record holds more. Not in this copy are: the owner’s name, how to reach people, what people were paid, what an hour was charged at, estimates, prices, bills, what was agreed on and paid, the owner’s statements, and words that were for the shop alone. Where a text had the owner’s name it says "the owner".',
     `${costs ? 'What the work came to was asked for: it is in the book, in data/site/came-to.html and in data/tables/totals.csv, as sums alone.' : 'Nor is there any amount of money, since none was asked for.'}`,
-    'In the texts, comments and remarks went too. A text that must name an amount says 0, and a thing that was weighed to be bought is called "not handed over". The first lines of such a file say so. A 0 there doesn’t mean that it cost nothing.',
+    'In the texts, comments and remarks went too. A text that must name an amount says 0, and the first line of such a file says so. A 0 there doesn’t mean that it cost nothing.',
     `Photographs have names of their day and a number, not those that the camera gave. Pictures that no text names were left out.${unread > 0 ? ` ${pictures}` : ''}`,
   ];
 }

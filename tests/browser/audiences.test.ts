@@ -69,12 +69,17 @@ describe('what stays in the shop', () => {
 describe('what is between the shop and the owner', () => {
   it.each(['shop', 'owner'])('is on pages that the %s gets', (audience) => {
     expect(built.get(audience)?.pages).toContain('statement/001.html');
-    for (const field of ['bill', 'no charge', 'word', 'transfer', 'agreed note', 'sheet', 'tax']) {
+    for (const field of ['bill', 'no charge', 'word', 'transfer', 'agreed note', 'tax']) {
       expect([field, filesWith(audience, `${OWNER_WORD} ${field}`).length > 0]).toEqual([field, true]);
     }
     for (const amount of OWNER_AMOUNTS.slice(0, 4).flatMap((each) => writtenAs(each).slice(0, 1))) {
       expect([amount, filesWith(audience, amount).length > 0]).toEqual([amount, true]);
     }
+  });
+
+  it('is not the name of a thing that an option would buy, which the history gives without its price', () => {
+    for (const audience of ['owner', 'history'])
+      expect(filesWith(audience, 'Sheet steel, from Millrace Metals')).toContain('choice/corners.html');
   });
 
   it('is in no byte of the history', () => {

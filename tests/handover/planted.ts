@@ -90,7 +90,7 @@ options:
     way: new-made
     lines:
       - { do: Shape two corners, work: metal, hours: [5, 8, 14], spend: 7171 }
-      - { buy: "${PLANTED} sheet", price: 8282, freight: 9393, tax: 7%, from: millrace }
+      - { buy: Sheet steel, price: 8282, freight: 9393, tax: 7%, from: millrace }
     keeps: 60%
     mark: NB 2025, stamped inside
     for: square edges

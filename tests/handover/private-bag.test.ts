@@ -102,6 +102,16 @@ describe.each(['plain', 'full'])('a hand-over made %s', (way) => {
       expect(told).toContain(file);
   });
 
+  it('names what an option would buy, in texts, on pages and in the book', () => {
+    const named = filesWith(way, 'Sheet steel');
+    for (const file of [
+      'data/record/choices/corners.md',
+      'data/site/choice/corners.html',
+      wordsIn('data/book/book.pdf'),
+    ])
+      expect(named).toContain(file);
+  });
+
   it('holds no word of the shop’s or the owner’s fields, of comments and remarks', () => {
     for (const word of [SHOP_WORD, OWNER_WORD]) expect([word, filesWith(way, word)]).toEqual([word, []]);
   });

@@ -49,12 +49,11 @@ describe('the texts of a hand-over', () => {
     expect(said(withoutLines(record.choices))).toEqual(said(withoutLines(seen.choices)));
   });
 
-  it('say that an amount or a thing to buy isn’t told where one must stand', () => {
+  it('say that an amount isn’t told where one must stand, and keep the name of a thing to buy', () => {
     expect(texts.get('choices/corners.md')).toContain(
       [
         '---',
         '# Amounts and estimates were not handed over: 0 stands where one must be written.',
-        '# Nor was the name of a thing to buy: "not handed over" stands for it.',
         'question: New corners, or patches?',
       ].join('\n'),
     );
@@ -62,7 +61,7 @@ describe('the texts of a hand-over', () => {
       [
         '    lines:',
         '      - { do: Shape two corners, work: metal, hours: 0, spend: 0, outside: 0 }',
-        '      - { buy: not handed over, price: 0, from: millrace }',
+        '      - { buy: Sheet steel, price: 0, from: millrace }',
         '    keeps: 60%',
       ].join('\n'),
     );

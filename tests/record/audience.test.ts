@@ -69,6 +69,8 @@ describe('the record for an audience', () => {
     });
     expect(entries[1]?.body.markdown).toContain('First coat. The owner came to see it.');
     expect(choices[0]?.options[0]?.keeps).toBeDefined();
+    const [, bought] = choices[0]?.options[0]?.lines ?? [];
+    expect(Object.keys(bought ?? {}).sort()).toEqual(['buy', 'from', 'place']);
     expect(entries[0]?.hours?.map(({ time }) => time)).toEqual([150, 60, 60]);
     expect(entries[0]?.bought?.[0]).toMatchObject({ what: 'Soft iron wire', from: 'millrace' });
     expect(entries[1]?.agreed).toBeUndefined();

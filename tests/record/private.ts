@@ -102,7 +102,7 @@ options:
     way: new-made
     lines:
       - { do: Shape two corners, work: metal, hours: [5, 8, 14], spend: 41.37, outside: 33.77 }
-      - { buy: ${own('sheet')}, price: 87.61, freight: 19.87, tax: 7.7%, from: millrace }
+      - { buy: Sheet steel, price: 87.61, freight: 19.87, tax: 7.7%, from: millrace }
     fixed-price: 4321.09
     keeps: 60%
     mark: NB 2025

@@ -120,6 +120,7 @@ describe('the data of the book', () => {
       taken: true,
       facts: [
         { name: 'Way', text: 'new made' },
+        { name: 'To buy', text: 'Sheet steel, from Millrace Metals' },
         { name: 'Original kept', text: '60%' },
         { name: 'Mark', text: 'NB 2025, stamped inside' },
       ],

@@ -4,23 +4,19 @@ import type { writtenFor } from '../../record/audience.ts';
 
 type Values = Record<string, unknown>;
 
-/** Which kinds of stand-in a text holds. */
-export type StoodIn = { amounts: boolean; things: boolean };
-
-/** Stands for a thing to buy. */
-const THING = 'not handed over';
+/** Stands for an amount. */
 const NOUGHT = '0';
 
 /** One of these must stand in a line of work. */
 const COUNTED = ['hours', 'spend', 'outside'];
 
-/** The kept values of a file with what must stand in them; `values` are all of it. */
+/** The kept values of a file with what must stand in them, and whether anything does; `values` are all of it. */
 export function withStandIns(
   kind: Parameters<typeof writtenFor>[0],
   values: Values,
   kept: Values,
-): { kept: Values; stoodIn: StoodIn } {
-  if (kind !== 'choice') return { kept, stoodIn: { amounts: hasOther(values, kept), things: false } };
+): { kept: Values; stoodIn: boolean } {
+  if (kind !== 'choice') return { kept, stoodIn: hasOther(values, kept) };
   const all = setsOf(values.options);
   const options = setsOf(kept.options).map((option) => {
     const [whole] = all.filter(({ option: name }) => name === option.option);
@@ -29,18 +25,15 @@ export function withStandIns(
   const lines = options.flatMap((option) => option.lines);
   return {
     kept: { ...kept, options },
-    stoodIn: {
-      amounts: lines.some((line) => ['price', ...COUNTED].some((key) => line[key] === NOUGHT)),
-      things: lines.some(({ buy }) => buy === THING),
-    },
+    stoodIn: lines.some((line) => ['price', ...COUNTED].some((key) => line[key] === NOUGHT)),
   };
 }
 
-/** Every line of an option: work says what is done, a purchase from whom; neither how much. */
+/** Every line of an option: work says what is done, a purchase what and from whom; neither how much. */
 function linesOf(all: readonly Values[], kept: readonly Values[]): Values[] {
   return all.map((line) => {
     const own = kept.find((one) => samePlace(one, line)) ?? { place: line.place };
-    if (line.buy !== undefined) return { ...own, buy: own.buy ?? THING, price: own.price ?? NOUGHT };
+    if (line.buy !== undefined) return { ...own, price: own.price ?? NOUGHT };
     const hidden = COUNTED.filter((key) => line[key] !== undefined && own[key] === undefined);
     return { ...own, ...Object.fromEntries(hidden.map((key) => [key, NOUGHT])) };
   });

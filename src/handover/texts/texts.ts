@@ -7,7 +7,7 @@ import { kindOf } from '../../record/open.ts';
 import { photoPath, type WrittenFile } from '../../record/record.ts';
 import { reducedFrontMatter } from './front-matter.ts';
 import { proseOf } from './prose.ts';
-import { type StoodIn, withStandIns } from './stand-ins.ts';
+import { withStandIns } from './stand-ins.ts';
 
 type Values = Record<string, unknown>;
 
@@ -47,7 +47,7 @@ function textOf(
   const renamed = nameless(withNewNames(kept, file, nameOf));
   // What stands below the shop's own rules is for the shop.
   const prose = kind === 'shop' ? '' : proseOf(file, body.markdown, nameless);
-  const handed = `---\n${headed(stoodIn)}${reducedFrontMatter(text, renamed)}---\n${prose}`;
+  const handed = `---\n${stoodIn ? HEAD : ''}${reducedFrontMatter(text, renamed)}---\n${prose}`;
   const again = splitFrontMatter(file, handed);
   if (!isDeepStrictEqual(bare(again.values), bare(renamed)))
     throw new Error(`${file} doesn’t read as it was meant once it is made shorter.`);
@@ -55,13 +55,7 @@ function textOf(
 }
 
 /** Says in the file itself what its noughts are, since a later reader may hold no other. */
-function headed({ amounts, things }: StoodIn): string {
-  const said = [
-    ...(amounts ? ['# Amounts and estimates were not handed over: 0 stands where one must be written.'] : []),
-    ...(things ? ['# Nor was the name of a thing to buy: "not handed over" stands for it.'] : []),
-  ];
-  return said.map((line) => `${line}\n`).join('');
-}
+const HEAD = '# Amounts and estimates were not handed over: 0 stands where one must be written.\n';
 
 /** Every place that names a photograph: an entry's list and its tags, and the list of a choice. */
 function withNewNames(values: Values, file: string, nameOf: NameOf): Values {

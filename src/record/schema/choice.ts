@@ -65,12 +65,7 @@ const option = (f: Fields) =>
           ),
           work: field(f.ref('work').optional(), 'The kind of work.', 'metal'),
           ...estimate(f),
-          buy: field(
-            f.text().optional(),
-            'A thing to buy; `price` goes with it.',
-            'Reproduction fender',
-            'owner',
-          ),
+          buy: field(f.text().optional(), 'A thing to buy; `price` goes with it.', 'Reproduction fender'),
           price: field(f.moneyRange().optional(), 'Its price.', '1450', 'owner'),
           freight: field(f.moneyRange().optional(), 'What bringing it costs.', '[140, 180, 260]', 'owner'),
           tax: field(f.rate().optional(), 'Tax on it, where it differs from the rules.', '7%', 'owner'),

@@ -1,6 +1,7 @@
 // What was decided and why: each question with its options, none of their figures.
 import { shareText } from '../../figures/shares.ts';
 import type { CarRecord, Choice } from '../../record/record.ts';
+import { boughtFrom } from '../choice.ts';
 import { choiceState, chosenName, optionName, sentence } from '../choices.ts';
 import { datedText } from '../dated.ts';
 import { namesOf } from '../names.ts';
@@ -47,12 +48,14 @@ function choiceOf(choice: Choice, record: CarRecord): BookChoice {
     facts: facts.flatMap(([name, text]) => (text === undefined ? [] : [{ name, text }])),
     reason: withdrawn?.reason ?? decided?.reason ?? '',
     options: choice.options.map((option): BookOption => {
-      const { keeps, mark, for: reasons = [], against = [] } = option;
+      const { lines, keeps, mark, for: reasons = [], against = [] } = option;
+      const things = lines.flatMap(({ buy, from }) => (buy ? [boughtFrom(buy, from, names)] : []));
       return {
         name: optionName(option),
         taken: decided?.option === option.option && !withdrawn,
         facts: [
           { name: 'Way', text: words(option.way) },
+          ...(things.length === 0 ? [] : [{ name: 'To buy', text: things.join('; ') }]),
           ...(keeps === undefined ? [] : [{ name: 'Original kept', text: shareText(keeps) }]),
           ...(mark === undefined ? [] : [{ name: 'Mark', text: mark }]),
         ],
