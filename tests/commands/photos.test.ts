@@ -1,11 +1,11 @@
-import { mkdir, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { text } from '../photos/exif.ts';
 import { boxed, dressed, exifSegment, pixels } from '../photos/pictures.ts';
 import { bytesIn } from '../photos/record-of.ts';
 import { SMALL } from '../record/small.ts';
-import { emptyFolder, npmRun } from './run.ts';
+import { emptyFolder, npmRun, npmRunAsAll } from './run.ts';
 
 /** A picture of one gray, with the time the camera wrote into it. */
 async function shot(gray: number, time?: string): Promise<Buffer> {
@@ -222,6 +222,41 @@ describe('npm run photos', () => {
     expect(code).toBe(1);
     expect(await readFile(join(record, 'log/2025-03-05.md'), 'utf8')).toBe(broken);
     expect((await readFile(join(record, 'log/2025-03-06.md'))).equals(latin)).toBe(true);
+  });
+
+  it('tells of a folder and of a picture on the card that can’t be opened, and brings in the rest', async () => {
+    const time = '2025:03:05 10:00:00';
+    const [record, from] = [
+      await lay(SMALL),
+      await lay({
+        'DCIM/100/a.jpg': await shot(10, time),
+        'DCIM/101/b.jpg': await shot(20, time),
+        'DCIM/102/c.jpg': await shot(30, time),
+      }),
+    ];
+    await chmod(join(from, 'DCIM/101'), 0o000);
+    await chmod(join(from, 'DCIM/102/c.jpg'), 0o000);
+    const { code, out, err } = await npmRunAsAll('photos', [from], record);
+    await chmod(from, 0o000);
+    const whole = await npmRunAsAll('photos', [from], record);
+    for (const path of ['', 'DCIM/101', 'DCIM/102/c.jpg']) await chmod(join(from, path), 0o755);
+    expect([code, err]).toEqual([1, '']);
+    expect(lines(out)).toEqual([
+      '1 picture copied into photos/.',
+      '  2025-03-05: a.jpg, listed in log/2025-03-05.md, which is new.',
+      '`DCIM/102/c.jpg` can’t be opened (EACCES). It was left alone. So was `DCIM/101`. See that it is there and may be read.',
+      NEXT,
+    ]);
+    expect([whole.code, whole.err]).toEqual([
+      1,
+      `\`${from}\` can’t be opened (EACCES). See that it is there and may be read.\n`,
+    ]);
+    const again = await npmRun('photos', [from], record);
+    expect(lines(again.out).slice(0, 2)).toEqual([
+      '2 pictures copied into photos/.',
+      '  2025-03-05: b.jpg, c.jpg, added to log/2025-03-05.md.',
+    ]);
+    expect(again.code).toBe(0);
   });
 });
 

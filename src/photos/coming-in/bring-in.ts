@@ -1,6 +1,6 @@
 // Brings the pictures of a phone or card into a record: copies the new ones, and lists them in their days' entries to
 // be captioned. It may be interrupted and run again: what is there already is found by its content.
-import { realpath, stat } from 'node:fs/promises';
+import { readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { openFolder } from '../../disk/open-folder.ts';
 import type { Day } from '../../figures/days.ts';
@@ -38,7 +38,7 @@ export async function bringIn(
   const root = await realpath(folder);
   const source = wish.from === undefined ? undefined : await sourceOf(wish.from, root);
   if (typeof source === 'string') return source;
-  const card: Card = source ? await filesOnCard(source.path) : { pictures: [], others: [] };
+  const card: Card = source ? await filesOnCard(source.path) : { pictures: [], others: [], closed: [] };
   const incoming = source ? await lookedInto(source.path, card, screen) : [];
   const present = {
     byContent: await contentsOf(root, record.photos, new Set(card.pictures.map(({ size }) => size)), cache),
@@ -47,6 +47,7 @@ export async function bringIn(
     today: wish.today,
   };
   const plan = planIncoming(incoming, present, wish.day);
+  plan.refused.push(...card.closed);
   if (!wish.dryRun && source) plan.refused.push(...(await copyIn(source.path, root, plan, screen)));
   const listed = await listInEntries(root, record, await unlisted(root, record, plan, wish), wish.dryRun);
   return { ...plan, others: card.others, listed, dryRun: wish.dryRun };
@@ -56,6 +57,11 @@ export async function bringIn(
 async function sourceOf(from: string, root: string): Promise<{ path: string } | string> {
   const path = await realpath(from).catch(() => undefined);
   if (path === undefined || !(await stat(path)).isDirectory()) return `There is no folder \`${from}\`.`;
+  const code = await readdir(path).then(
+    () => undefined,
+    (error: NodeJS.ErrnoException) => error.code,
+  );
+  if (code !== undefined) return `\`${from}\` can’t be opened (${code}). See that it is there and may be read.`;
   const photos = join(root, 'photos');
   if (`${path}${sep}`.startsWith(`${photos}${sep}`)) {
     return `\`${from}\` is where the record keeps its pictures. Name the folder of the phone or card; to list what lies in photos/ already, name none.`;
