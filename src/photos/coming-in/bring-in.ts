@@ -61,7 +61,8 @@ async function sourceOf(from: string, root: string): Promise<{ path: string } | 
     () => undefined,
     (error: NodeJS.ErrnoException) => error.code,
   );
-  if (code !== undefined) return `\`${from}\` can’t be opened (${code}). See that it is there and may be read.`;
+  if (code !== undefined)
+    return `\`${from}\` can’t be opened (${code}). See that it is there and may be read.`;
   const photos = join(root, 'photos');
   if (`${path}${sep}`.startsWith(`${photos}${sep}`)) {
     return `\`${from}\` is where the record keeps its pictures. Name the folder of the phone or card; to list what lies in photos/ already, name none.`;
