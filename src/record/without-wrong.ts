@@ -18,7 +18,9 @@ export function withoutWrong(split: Split, issues: readonly z.core.$ZodIssue[]) 
   }
   const left = new Map<string, number[]>();
   for (const [key, wrong] of gone) {
-    const list = values[key] as unknown[];
+    const list = values[key];
+    // A list that is wrong as a whole, such as one with too few lines, is gone already.
+    if (!Array.isArray(list)) continue;
     left.set(
       key,
       [...list.keys()].filter((index) => !wrong.has(index)),

@@ -76,6 +76,23 @@ describe('a record with mistakes', () => {
     expect(entry?.whole).toBe(false);
   });
 
+  it('tells a list that is wrong as a whole and in one of its lines', () => {
+    const choice = [
+      '---',
+      'question: New corners?',
+      'part: cowl',
+      'asked: 2025-12-01',
+      'options:',
+      '  - { option: leave, way: leave }',
+      '---',
+      '',
+    ];
+    expect(said(openSmall({ 'choices/corners.md': choice.join('\n') }))).toEqual([
+      'choices/corners.md:6:3 Unexpected `- { option: leave, way: leave }`, expected two options or more. Write for example `options: [{ option: repair, way: repair, lines: […] }, …]`.',
+      'choices/corners.md:6:5 Missing `lines` in this line of `options`. What the option would take. Write it, for example `lines: [{ do: Weld in a new lower edge, work: metal, hours: [12, 18, 30] }]`.',
+    ]);
+  });
+
   it('says when a value was cut by a comment', () => {
     const text = SMALL['log/2025-03-03.md'].replace(', bill: 0310', '').replace('hours:', 'by: #3\nhours:');
     expect(said(openSmall({ 'log/2025-03-03.md': text }))[0]).toBe(
