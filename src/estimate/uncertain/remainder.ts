@@ -17,7 +17,7 @@ export type Remainder = { left: Curve; overrun: boolean };
 export function remainderOf(range: Range, spent: number, calibration: Calibration): Remainder {
   if (!(spent >= 0)) throw new RangeError(`what is spent is zero or more, not ${spent}`);
   const whole = correctedCurve(pertCurve(range), calibration);
-  const overrun = spent > 0 && spent >= range.high;
+  const overrun = isOverrun(range, spent);
   const atEnd = spent >= valueAt(whole, REACH);
   if (!atEnd && spent <= valueAt(whole, -REACH)) return { left: shiftedCurve(whole, -spent), overrun };
   const place = placeOf(whole, spent);
@@ -26,6 +26,11 @@ export function remainderOf(range: Range, spent: number, calibration: Calibratio
   if (taken === 1) return { left: past, overrun };
   const cut = cutAbove(whole, place, spent);
   return { left: taken === 0 ? cut : between(cut, past, taken), overrun };
+}
+
+/** Whether what is spent has reached the high end as written. */
+export function isOverrun({ high }: Range, spent: number): boolean {
+  return spent > 0 && spent >= high;
 }
 
 /** Share of the range's chance within which only the cut applies. */

@@ -5,7 +5,9 @@ import { pertMean } from '../../estimate/uncertain/pert.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
+import { drawnOnce } from './drawn-before.ts';
 import type { Experience } from './experience.ts';
+import { figuresDigest } from './figures-digest.ts';
 import { inHours } from './hours.ts';
 import { lineLeft } from './line-left.ts';
 
@@ -20,6 +22,12 @@ export type EarnedHours = {
 
 /** A finished line has earned what it was planned at on average; one in hand, the share of it that is done. */
 export function earnedHours(record: CarRecord, rollup: Rollup, experience: Experience): EarnedHours {
+  return drawnOnce(record, 'earned', [figuresDigest(record), experience], () =>
+    earned(record, rollup, experience),
+  );
+}
+
+function earned(record: CarRecord, rollup: Rollup, experience: Experience): EarnedHours {
   const sum = { planned: 0, earned: 0, actual: 0 };
   for (const [name, { line }] of plannedLines(record)) {
     const so = rollup.planned[name];

@@ -16,7 +16,9 @@ import {
   type Uncounted,
 } from './choices-left.ts';
 import { lastDay, seedOf } from './compared.ts';
+import { drawnOnce } from './drawn-before.ts';
 import { type Experience, experienceOf } from './experience.ts';
+import { figuresDigest } from './figures-digest.ts';
 import type { LineLeft } from './line-left.ts';
 import {
   expectedMaterials,
@@ -88,32 +90,43 @@ function drawn(record: CarRecord, rollup: Rollup, corrected: boolean, draws: num
   const { lines, unestimated } = linesAhead(record, rollup, experience, counted);
   const before = pricesOf(record, rollup.lines);
   const prices = capped(before, expectedMaterials(lines, counted, record, rollup, before));
-  const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
-  const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
   const spent = { hours: rollup.total.minutes / 60, money: rollup.total.charged };
-  const { within, items, ...finish } = finishOf(
-    {
-      spent,
-      items: priced.map(({ item }) => item),
-      drawn: choices.map(({ each, sums }) => drawChoice(each, sums, sampling)),
+  const { agreed, planned } = rollup;
+  const { within, likelyLeft, items, ...finish } = drawnOnce(
+    record,
+    'finish',
+    [figuresDigest(record), corrected, draws],
+    () => {
+      const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
+      const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
+      const { within, ...finish } = finishOf(
+        {
+          spent,
+          items: priced.map(({ item }) => item),
+          drawn: choices.map(({ each, sums }) => drawChoice(each, sums, sampling)),
+        },
+        sampling,
+      );
+      return {
+        ...finish,
+        // Half a minor unit: what is charged is rounded to whole ones.
+        within: agreed > 0 ? within(agreed + 0.5) : undefined,
+        likelyLeft:
+          sum(priced.map(({ line, item }) => likelyMoney(line, item))) +
+          sum(choices.map(({ each, sums }) => choiceAt(each, sums, 'likely').money)),
+      };
     },
-    sampling,
   );
   const byId = new Map(items.map((item) => [item.id, item]));
   const left = (id: string) => byId.get(id) as ItemLeft;
-  const { agreed, planned } = rollup;
-  const likelyFinish =
-    spent.money +
-    sum(priced.map(({ line, item }) => likelyMoney(line, item))) +
-    sum(choices.map(({ each, sums }) => choiceAt(each, sums, 'likely').money));
+  const likelyFinish = spent.money + likelyLeft;
   return {
     ...finish,
     day: lastDay(record),
     correlation: CORRELATION,
     spent,
     agreed,
-    // Half a minor unit: what is charged is rounded to whole ones.
-    within: agreed > 0 ? within(agreed + 0.5) : undefined,
+    within,
     spare: agreed - finish.finish.money.p80,
     likelyFinish,
     contingency: finish.finish.money.p80 - likelyFinish,

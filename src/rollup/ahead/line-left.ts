@@ -1,7 +1,7 @@
 // What is left of a planned line: what the writer last thought, else its plan less what it has taken.
 import { type Calibration, calibrationFrom } from '../../estimate/uncertain/calibration.ts';
 import type { Curve } from '../../estimate/uncertain/curve.ts';
-import { remainderOf } from '../../estimate/uncertain/remainder.ts';
+import { isOverrun, remainderOf } from '../../estimate/uncertain/remainder.ts';
 import type { Day } from '../../figures/days.ts';
 import type { Range } from '../../figures/ranges.ts';
 import type { PlannedLine } from '../../record/record.ts';
@@ -36,15 +36,25 @@ export function lineLeft(line: PlannedLine, so: Rollup['planned'][string], exper
 
 /** The writer knows what is left better than any correction does. */
 function stated(range: Range, spentSince: number, since: Day): Left {
-  return { ...asPlanned(range, spentSince, NONE), since };
+  return asPlanned(range, spentSince, NONE, { since });
 }
 
-function asPlanned(range: Range, spent: number, calibration: Calibration): Left {
-  const { left, overrun } = remainderOf(range, spent, calibration);
+function asPlanned(
+  range: Range,
+  spent: number,
+  calibration: Calibration,
+  said: Pick<Left, 'since'> = {},
+): Left {
+  let drawn: Curve | undefined;
   return {
-    curve: left,
+    ...said,
+    // Worked out when it is drawn from: a build whose draws are kept never asks for it.
+    get curve() {
+      drawn ??= remainderOf(range, spent, calibration).left;
+      return drawn;
+    },
     likely: Math.max(0, range.likely - spent),
-    ...(overrun && { over: { spent, high: range.high } }),
+    ...(isOverrun(range, spent) && { over: { spent, high: range.high } }),
   };
 }
 
