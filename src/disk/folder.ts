@@ -3,17 +3,26 @@ import { lstat, readdir, realpath, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Problem } from '../record/place.ts';
 import type { WrittenFile } from '../record/record.ts';
-import { notRead } from './not-read.ts';
+import { notPictures, notRead } from './not-read.ts';
 import { readText } from './read-text.ts';
 
 /** The texts and pictures of a folder, and what couldn't be read. */
 export type Folder = { files: WrittenFile[]; photos: string[]; problems: Problem[] };
 
+/** The same while it is read; `beside` lies in photos/ and is no picture. */
+type Found = Folder & { beside: string[] };
+
 const PICTURE = /\.(jpe?g|png|webp|tiff?|heic|heif|avif|gif)$/i;
 
 /** Reads a folder. Files whose name begins with a dot, and README.md, are not the record's. */
 export async function readFolder(folder: string): Promise<Folder> {
-  const found: Folder = { files: [], photos: [], problems: [] };
+  const { beside, ...found } = await foundIn(folder);
+  found.problems.push(...notPictures(beside));
+  return found;
+}
+
+async function foundIn(folder: string): Promise<Found> {
+  const found: Found = { files: [], photos: [], problems: [], beside: [] };
   let root: string;
   try {
     root = await realpath(folder);
@@ -37,7 +46,7 @@ export function isPicture(name: string): boolean {
   return PICTURE.test(name);
 }
 
-async function walk(root: string, folder: string, found: Folder): Promise<void> {
+async function walk(root: string, folder: string, found: Found): Promise<void> {
   const names = (await readdir(folder)).filter((name) => !name.startsWith('.')).sort();
   for (const name of names) {
     const path = join(folder, name);
@@ -54,7 +63,7 @@ async function walk(root: string, folder: string, found: Folder): Promise<void> 
 type Wrong = [reason: string, mend: string];
 
 /** Takes in what lies at a path; says why where it isn't read. */
-async function look(root: string, path: string, file: string, found: Folder): Promise<Wrong | undefined> {
+async function look(root: string, path: string, file: string, found: Found): Promise<Wrong | undefined> {
   if ((await lstat(path)).isSymbolicLink() && !within(root, await realpath(path))) {
     return [
       `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
@@ -83,8 +92,12 @@ async function look(root: string, path: string, file: string, found: Folder): Pr
     else found.problems.push(read);
     return undefined;
   }
-  if (isPicture(file) && file.startsWith('photos/')) found.photos.push(file);
-  else found.problems.push(...notRead(file, isPicture(file)));
+  const inPhotos = file.startsWith('photos/');
+  if (inPhotos && isPicture(file)) found.photos.push(file);
+  else {
+    if (inPhotos) found.beside.push(file);
+    found.problems.push(...notRead(file, isPicture(file)));
+  }
   return undefined;
 }
 

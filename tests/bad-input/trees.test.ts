@@ -70,6 +70,14 @@ describe('a name that isn’t what it should be', () => {
     expect(await said(await small({ [name]: DAY }))).toEqual([]);
   });
 
+  it('is told of films and other files in photos/, but not of what a system left there', async () => {
+    const films = ['photos/2025-03-03/a.mov', 'photos/2025-03-03/deeper/b.mp4', 'photos/c.dng'];
+    const left = ['photos/.DS_Store', 'photos/2025-03-03/._a.mov', 'photos/Thumbs.db', 'photos/.x/d.mov'];
+    const lines = await said(await small(Object.fromEntries([...films, ...left].map((name) => [name, '']))));
+    expect(lines.map((line) => line.split(':')[0])).toEqual(films);
+    expect(lines.filter((line) => !line.endsWith('[not-a-picture]'))).toEqual([]);
+  });
+
   it('is told of pictures that another machine would take for one', async () => {
     const day = 'photos/2025-03-03';
     const names = ['Caf\u00e9.jpg', 'Cafe\u0301.jpg', 'lip.JPG', 'Lip.jpg'];

@@ -172,7 +172,7 @@ describe('the task', () => {
     for (const line of lines) {
       const [, file = '', at, column, severity] = pattern.exec(line) ?? [];
       expect(line.startsWith(`${file}:${at}:${column}  ${severity}  `), line).toBe(true);
-      expect(file).toMatch(/\.(md|jpg)$/);
+      expect(file).toMatch(/\.(md|jpg|mov)$/i);
     }
   });
 
