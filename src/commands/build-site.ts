@@ -38,11 +38,16 @@ export async function buildSite(
     return false;
   }
   const program = await programDigest();
+  // Compiled while the record is read; nothing is told of it before the record is.
+  const given = new AbortController();
+  const compiled = compiledPages(program, given.signal);
+  compiled.catch(() => {});
   const kept = await keptOf(recordFolder(), `${audience}${costs ? '-costs' : ''}`, program);
   const opened = await openFolder(recordFolder(), undefined, kept);
   const { record, problems, read, folder, known } = opened;
   say(problemsText(problems, read));
   if (!record || problems.some(({ severity }) => severity === 'error')) {
+    given.abort();
     console.error('The site isn’t built while the record has errors.');
     return false;
   }
@@ -53,7 +58,7 @@ export async function buildSite(
   handToPages({ opened, made, drawn: kept.drawn });
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
-    await layOut(making, await compiledPages(program), seesOf(audience, costs));
+    await layOut(making, await compiled, seesOf(audience, costs));
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
     const place = resolve(out);

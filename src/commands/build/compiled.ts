@@ -1,8 +1,7 @@
 // Compiles the pages, and keeps them for as long as the program is the same: a change in a record compiles nothing.
-import { cp, mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
+import { fork } from 'node:child_process';
+import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
 import { onDisk } from '../../disk/disk-fault.ts';
 import { inWorkFolder } from '../../photos/work-folder.ts';
 import { filesOf, treeDigest } from './program.ts';
@@ -11,15 +10,16 @@ import { filesOf, treeDigest } from './program.ts';
 export type Compiled = { pages: string; beside: string };
 
 const KEPT = join('.cache', 'compiled');
+const COMPILE = join(import.meta.dirname, 'compile.ts');
 /** How long what another program compiled is left to builds that may still use it, in milliseconds. */
 const LEFT_ALONE = 3_600_000;
 
-/** The compiled pages of a program, by its digest: as kept when they are whole, else made and kept. */
-export async function compiledPages(program: string): Promise<Compiled> {
+/** The compiled pages of a program, by its digest: as kept when they are whole, else made and kept. `signal` gives it up. */
+export async function compiledPages(program: string, signal: AbortSignal): Promise<Compiled> {
   const folder = join(KEPT, program);
   await onDisk(KEPT, async () => {
     await mkdir(KEPT, { recursive: true });
-    if (!(await isWhole(folder))) await keep(folder);
+    if (!(await isWhole(folder))) await keep(folder, signal);
     const now = new Date();
     await utimes(folder, now, now);
   });
@@ -40,10 +40,10 @@ async function sumOf(folder: string): Promise<string> {
   return `${await treeDigest(join(folder, 'pages'))} ${await treeDigest(join(folder, 'beside'))}\n`;
 }
 
-async function keep(folder: string): Promise<void> {
+async function keep(folder: string, signal: AbortSignal): Promise<void> {
   await clearOld();
   await inWorkFolder(KEPT, async (making) => {
-    await compile(making);
+    await compile(making, signal);
     await writeFile(join(making, 'sum'), await sumOf(making));
     // Another build may have put the same in place meanwhile; what was damaged goes.
     if (await isWhole(folder)) return;
@@ -63,42 +63,21 @@ async function clearOld(): Promise<void> {
   }
 }
 
-async function compile(into: string): Promise<void> {
-  const beside = join(into, 'beside');
-  // Loaded where it is needed: it takes longer to load than a small record to build.
-  const { build } = await import('astro');
-  const integrations = [pagesKept(join(into, 'pages'))];
-  await build({
-    root: '.',
-    outDir: `./${beside}`,
-    cacheDir: `./${into}/astro`,
-    logLevel: 'error',
-    integrations,
-  });
-  await rm(join(into, 'astro'), { recursive: true, force: true });
-  const own = (await filesOf(beside)).filter((file) => file.startsWith('_astro/'));
-  if (own.length > 0) {
-    throw new Error(
-      `Pages bring no styles or scripts of their own, but ${own.join(', ')} were made: use public/.`,
-    );
+/** Compiles in a process of its own: what it takes of memory is given back, and the record is read meanwhile. */
+async function compile(into: string, signal: AbortSignal): Promise<void> {
+  const compiling = fork(COMPILE, [into], { silent: true, execArgv: [], signal });
+  const said: string[] = [];
+  for (const stream of [compiling.stdout, compiling.stderr]) {
+    stream?.setEncoding('utf8').on('data', (text: string) => said.push(text));
   }
-}
-
-/** Stops the build where it would draw pages, and keeps what it compiled to draw them with. */
-function pagesKept(pages: string): AstroIntegration {
-  return {
-    name: 'pages-kept',
-    hooks: {
-      'astro:build:start': ({ setPrerenderer }) => {
-        setPrerenderer({
-          name: 'draws-nothing',
-          getStaticPaths: async () => [],
-          render: async () => new Response(null, { status: 404 }),
-        });
-      },
-      'astro:build:generated': async ({ dir }) => {
-        await cp(fileURLToPath(new URL('.prerender/', dir)), pages, { recursive: true });
-      },
-    },
-  };
+  let fault: object = {};
+  compiling.on('message', (told: object) => {
+    fault = told;
+  });
+  const code = await new Promise((done, failed) => {
+    compiling.on('error', failed);
+    compiling.on('close', done);
+  });
+  // A full disk is told of as one, with its code.
+  if (code !== 0) throw Object.assign(new Error(`The pages can’t be compiled.\n${said.join('')}`), fault);
 }
