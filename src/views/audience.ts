@@ -36,11 +36,12 @@ export function seesOf(audience: Audience, costs = false): Sees {
 
 const SHOP: readonly string[] = [page.problems, page.earned];
 
-/** Pages of money and of work still ahead: a history has neither, and no script that moves figures. */
+/** Pages of money and of work still ahead: a history has neither, nor their sheet, nor the script that moves figures. */
 const MONEY = [
   /^(?:costs|forecast|statements|orders|order)\.html$/,
   /^(?:lines|statement)\//,
   /^script\/what-if\.js$/,
+  /^style\/statement\.css$/,
 ];
 
 /** Where a build lies unless a folder is named: each audience has its own. */

@@ -23,8 +23,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 
-/** The licenses of the fonts go where the fonts go; one sheet is for statements, which the history hasn’t. */
-const KNOWN = ['style/fonts/OFL-Besley.txt', 'style/fonts/OFL-SourceSans3.txt', 'style/statement.css'];
+/** The licenses of the fonts go where the fonts go. */
+const KNOWN = ['style/fonts/OFL-Besley.txt', 'style/fonts/OFL-SourceSans3.txt'];
 
 describe.each(['shop', 'owner', 'history'] as const)('the build for the %s', (audience) => {
   let site: Site;
