@@ -1,4 +1,8 @@
 // What the log needs of whoever is asked: a terminal with moving lists, or plain lines for a screen reader or a test.
+import { visible } from '../../views/visible.ts';
+
+/** Names from a record as they are shown in a line: a sign that a terminal would act on is written out. */
+export const inLine = (text: string): string => visible(text).replaceAll('\n', '\\n');
 
 /** Something that can be chosen. */
 export type Offer = { value: string; label: string };

@@ -2,7 +2,8 @@
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import { nearest } from '../../record/nearest.ts';
-import { type Asker, type Offer, Stopped } from './asker.ts';
+import { visible } from '../../views/visible.ts';
+import { type Asker, inLine, type Offer, Stopped } from './asker.ts';
 
 /** So many offers are shown; the others can be named. */
 const SHOWN = 9;
@@ -27,9 +28,9 @@ export function plainAsker(input: Readable = process.stdin, output: Writable = p
     if (key?.name === 'escape') lines.close();
   };
   if (terminal) input.on('keypress', onEscape);
-  const say = (text: string) => output.write(`${text}\n`);
+  const say = (text: string) => output.write(`${visible(text)}\n`);
   const ask = async (prompt: string): Promise<string> => {
-    output.write(prompt);
+    output.write(inLine(prompt));
     const known = early.shift();
     if (known !== undefined) return known.trim();
     if (over) throw new Stopped();
@@ -37,7 +38,7 @@ export function plainAsker(input: Readable = process.stdin, output: Writable = p
   };
   const list = (offers: readonly Offer[]) => {
     for (const [i, { value, label }] of offers.slice(0, SHOWN).entries()) {
-      say(`  ${i + 1}. ${value === '' || value === label ? label : `${value} (${label})`}`);
+      say(`  ${i + 1}. ${inLine(value === '' || value === label ? label : `${value} (${label})`)}`);
     }
     if (offers.length > SHOWN) say(`  and ${offers.length - SHOWN} more, which can be named.`);
   };

@@ -59,6 +59,19 @@ describe('plain questions', () => {
     expect(said).toContain('`part-111` isn’t among them. Did you mean `part-11`?');
   });
 
+  it('show what a terminal would act on by its number, and keep it in what is chosen', async () => {
+    const { asker, shown } = asking('1', '1', '');
+    const odd = [{ value: 'co\u202ewl', label: 'Co\u001b[2Jwl\nframe' }];
+    expect(await asker.pick({ message: 'On \u001b[31m?', offers: odd })).toBe('co\u202ewl');
+    expect(await asker.some({ message: 'Which?', offers: odd })).toEqual(['co\u202ewl']);
+    await asker.yes('Write \u0007?', true);
+    const said = shown();
+    expect(said).toContain('On \\u{1b}[31m?\n  1. co\\u{202e}wl (Co\\u{1b}[2Jwl\\nframe)\n');
+    expect(said).toContain('(Enter for co\\u{202e}wl): ');
+    expect(said).toContain('Write \\u{7}? (Y/n): ');
+    expect(said).not.toMatch(/(?!\n)[\p{Cc}\u202e]/u);
+  });
+
   it('take several', async () => {
     const { asker } = asking('1, frame', '1 nine', '');
     expect(await asker.some({ message: 'Which?', offers })).toEqual(['cowl', 'frame']);
