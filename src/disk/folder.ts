@@ -1,5 +1,6 @@
 // Reads a record's folder: its texts, and which pictures are there. What can't be read is a problem, never a throw.
-import { lstat, readdir, realpath, stat } from 'node:fs/promises';
+import { lstatSync, type Stats, statSync } from 'node:fs';
+import { readdir, realpath, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Problem } from '../record/place.ts';
 import type { WrittenFile } from '../record/record.ts';
@@ -14,14 +15,23 @@ type Found = Folder & { beside: string[] };
 
 const PICTURE = /\.(jpe?g|png|webp|tiff?|heic|heif|avif|gif)$/i;
 
-/** Reads a folder. Files whose name begins with a dot, and README.md, are not the record's. */
-export async function readFolder(folder: string): Promise<Folder> {
-  const { beside, ...found } = await foundIn(folder);
+/** Reads one text of a record, given by its path and its name in the record, as the system tells of it. */
+export type ReadsText = (path: string, file: string, about: Stats) => Promise<WrittenFile | Problem>;
+
+/**
+ * Reads a folder. Files whose name begins with a dot, and README.md, are not the record's. Who reads it again and again
+ * gives a `text` that remembers, from `textsRead()`.
+ */
+export async function readFolder(
+  folder: string,
+  text: ReadsText = (path, file, { size }) => readText(path, file, size),
+): Promise<Folder> {
+  const { beside, ...found } = await foundIn(folder, text);
   found.problems.push(...notPictures(beside));
   return found;
 }
 
-async function foundIn(folder: string): Promise<Found> {
+async function foundIn(folder: string, text: ReadsText): Promise<Found> {
   const found: Found = { files: [], photos: [], problems: [], beside: [] };
   let root: string;
   try {
@@ -34,7 +44,7 @@ async function foundIn(folder: string): Promise<Found> {
     return found;
   }
   try {
-    await walk(root, root, found);
+    await walk({ root, found, text }, root);
   } catch (error) {
     found.problems.push(closed('.', folder, error));
   }
@@ -46,13 +56,16 @@ export function isPicture(name: string): boolean {
   return PICTURE.test(name);
 }
 
-async function walk(root: string, folder: string, found: Found): Promise<void> {
+type Walk = { root: string; found: Found; text: ReadsText };
+
+async function walk(all: Walk, folder: string): Promise<void> {
+  const { root, found } = all;
   const names = (await readdir(folder)).filter((name) => !name.startsWith('.')).sort();
   for (const name of names) {
     const path = join(folder, name);
     const file = relative(root, path).split(sep).join('/');
     try {
-      const wrong = await look(root, path, file, found);
+      const wrong = await look(all, path, file);
       if (wrong) found.problems.push(unreadable(file, ...wrong));
     } catch (error) {
       found.problems.push(closed(file, file, error));
@@ -62,15 +75,18 @@ async function walk(root: string, folder: string, found: Found): Promise<void> {
 
 type Wrong = [reason: string, mend: string];
 
-/** Takes in what lies at a path; says why where it isn't read. */
-async function look(root: string, path: string, file: string, found: Found): Promise<Wrong | undefined> {
-  if ((await lstat(path)).isSymbolicLink() && !within(root, await realpath(path))) {
+/**
+ * Takes in what lies at a path; says why where it isn't read. The system is asked without waiting in turns: of thousands
+ * of files the turns would take longer than the answers.
+ */
+async function look({ root, found, text }: Walk, path: string, file: string): Promise<Wrong | undefined> {
+  if (lstatSync(path).isSymbolicLink() && !within(root, await realpath(path))) {
     return [
       `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
       'Put the file itself here.',
     ];
   }
-  const about = await stat(path);
+  const about = statSync(path);
   if (about.isDirectory()) {
     if ((await realpath(path)) !== path) {
       return [
@@ -81,13 +97,13 @@ async function look(root: string, path: string, file: string, found: Found): Pro
     if (file.endsWith('.md')) {
       return [`\`${file}\` is a folder, and a text should be here.`, 'Give the folder another name.'];
     }
-    await walk(root, path, found);
+    await walk({ root, found, text }, path);
     return undefined;
   }
   if (!about.isFile()) return [`\`${file}\` is no file that holds text.`, 'Take it out.'];
   if (file === 'README.md') return undefined;
   if (file.endsWith('.md')) {
-    const read = await readText(path, file, about.size);
+    const read = await text(path, file, about);
     if ('text' in read) found.files.push(read);
     else found.problems.push(read);
     return undefined;

@@ -9,9 +9,10 @@ export type Handed = { opened: Omit<OpenedFolder, 'known'>; made: Made; drawn?: 
 
 const shared = globalThis as { ashframeHanded?: Handed };
 
-/** Hands the pages what they are made from; the next one takes its place. */
-export function handToPages(what: Handed): void {
-  shared.ashframeHanded = what;
+/** Hands the pages what they are made from; the next one takes its place. With nothing they open the record themselves. */
+export function handToPages(what: Handed | undefined): void {
+  if (what) shared.ashframeHanded = what;
+  else delete shared.ashframeHanded;
 }
 
 /** What was handed over; nothing where the pages open the record themselves. */

@@ -4,8 +4,9 @@ import type { Day } from '../figures/days.ts';
 import { type KnownPhotos, lookUpPhotos } from '../photos/look.ts';
 import { type Opened, openRecord } from '../record/open.ts';
 import { sorted } from '../record/place.ts';
-import { readFolder } from './folder.ts';
-import type { Kept } from './kept.ts';
+import type { SheetsRead } from '../record/read-sheet.ts';
+import type { WrittenFile } from '../record/record.ts';
+import { type ReadsText, readFolder } from './folder.ts';
 
 /** The record's folder: `RECORD` when it is set, else `content`. */
 export function recordFolder(): string {
@@ -15,25 +16,29 @@ export function recordFolder(): string {
 /** A folder as it was opened. `known` are its pictures that were made before. */
 export type OpenedFolder = Opened & { folder: string; today: Day; known: KnownPhotos };
 
-/**
- * Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. `kept` spares the reading
- * of texts that are as they were.
- */
+/** What spares the work on files that are as they were: the reading of texts, what they say, the look at pictures. */
+export type FromBefore = {
+  text?: ReadsText;
+  reading: (files: readonly WrittenFile[]) => Promise<SheetsRead>;
+  look?: typeof lookUpPhotos;
+};
+
+/** Reads and opens a folder. Totals miss a file that couldn't be read, and its problem says so. */
 export async function openFolder(
   folder: string,
   today: Day = dayHere(new Date()),
-  kept?: Kept,
+  before?: FromBefore,
 ): Promise<OpenedFolder> {
-  const { files, photos, problems } = await readFolder(folder);
+  const { files, photos, problems } = await readFolder(folder, before?.text);
   if (files.length === 0 && problems.length > 0)
     return { folder, today, problems: sorted(problems), read: NOTHING, known: new Map() };
   const unreadable = new Set(problems.map(({ place }) => place.file));
-  const reading = await kept?.reading(files);
+  const reading = await before?.reading(files);
   const opened = openRecord({ files, photos, today, ...(reading && { read: reading }) });
   const more = opened.problems.filter(
     ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
   );
-  const { problems: inPhotos, known } = await lookUpPhotos(folder, photos);
+  const { problems: inPhotos, known } = await (before?.look ?? lookUpPhotos)(folder, photos);
   return { ...opened, folder, today, problems: sorted([...problems, ...more, ...inPhotos]), known };
 }
 

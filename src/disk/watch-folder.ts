@@ -4,7 +4,7 @@ import { type FSWatcher, watch } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 
-/** How long it must have been quiet before a change is told, in milliseconds: a save is several changes. */
+/** How long it must have been quiet before a change is told, in milliseconds, unless asked for: a save is several changes. */
 const QUIET = 120;
 
 /** Calls `changed` at once and after each change, never twice at a time, until the signal ends it or nothing is there. */
@@ -12,6 +12,7 @@ export async function watchFolder(
   root: string,
   changed: () => Promise<void>,
   signal: AbortSignal,
+  quiet = QUIET,
 ): Promise<void> {
   const watchers = new Map<string, FSWatcher>();
   const follow = async () => {
@@ -46,7 +47,7 @@ export async function watchFolder(
   };
   const told = () => {
     clearTimeout(waiting);
-    waiting = setTimeout(() => void run(), QUIET);
+    waiting = setTimeout(() => void run(), quiet);
   };
   await run();
   if (watchers.size === 0) return;

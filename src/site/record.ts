@@ -1,6 +1,6 @@
-// The one module that opens the record for the pages. A build opens it once; `npm run dev` opens it again when
-// a file of the record has changed.
-import { handedToPages } from '../disk/handed.ts';
+// The one module from which pages have the record: as it was handed to them, by a build once, by `npm run dev` again when
+// a file of the record has changed. Where nothing is handed it opens the record itself.
+import { type Handed, handedToPages } from '../disk/handed.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
@@ -27,14 +27,19 @@ export type Site = {
 } & Book;
 type Book = { record: CarRecord; rollup: Rollup; photos: Photos } | { record: undefined };
 
-let opened: { stamp: unknown; site: Promise<Site> } | undefined;
+let opened: { handed: Handed | undefined; site: Promise<Site> } | undefined;
 
 /** The record, opened once for as long as nothing in it changes. */
 export function site(): Promise<Site> {
-  const { ashframeStamp } = globalThis as { ashframeStamp?: unknown };
-  const stamp = handedToPages() ?? ashframeStamp;
-  if (!opened || opened.stamp !== stamp) opened = { stamp, site: open() };
-  return opened.site;
+  const handed = handedToPages();
+  if (opened && opened.handed === handed) return opened.site;
+  const opening = { handed, site: open(handed) };
+  opened = opening;
+  // What stood in the way may be gone the next time.
+  opening.site.catch(() => {
+    if (opened === opening) opened = undefined;
+  });
+  return opening.site;
 }
 
 /** The record for a page that can't be made without it. */
@@ -58,8 +63,7 @@ function seesNow(): Sees {
   return known.sees;
 }
 
-async function open(): Promise<Site> {
-  const handed = handedToPages();
+async function open(handed: Handed | undefined): Promise<Site> {
   const {
     record: whole,
     problems: found,

@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -8,6 +8,13 @@ import { openBrowser } from './chromium.ts';
 import { serve } from './served.ts';
 
 const DAY = 'log/2025-03-03.md';
+const ANOTHER = `---
+hours:
+  - { part: cowl, line: lead, work: metal, time: 2h }
+---
+
+Filled it.
+`;
 let browser: Browser;
 
 beforeAll(async () => {
@@ -37,4 +44,22 @@ it('npm run dev shows what is saved, and a mistake with its place, without a res
   await writeFile(join(folder, DAY), right);
   await page.getByText('Stripped it.').waitFor({ timeout: 40_000 });
   expect(await page.locator('body').textContent()).not.toContain('Unexpected');
+
+  // As an editor saves that writes beside and puts the file in place.
+  await writeFile(join(folder, 'log/beside~'), right.replace('Stripped it.', 'Stripped it by hand.'));
+  await rename(join(folder, 'log/beside~'), join(folder, DAY));
+  await page.getByText('Stripped it by hand.').waitFor({ timeout: 40_000 });
+
+  // A day that is new, in a folder that is new; then under another name; then gone.
+  const says = (day: string) => fetch(new URL(`day/${day}.html`, address)).then((answer) => answer.text());
+  const shown = (day: string) => expect.poll(() => says(day), { timeout: 40_000 });
+  await mkdir(join(folder, 'log/2026'));
+  const in2026 = (day: string) => join(folder, 'log/2026', `${day}.md`);
+  await writeFile(in2026('2026-03-02'), ANOTHER);
+  await shown('2026-03-02').toContain('Filled it.');
+  await rename(in2026('2026-03-02'), in2026('2026-03-03'));
+  await shown('2026-03-03').toContain('Filled it.');
+  expect(await says('2026-03-02')).not.toContain('Filled it.');
+  await rm(in2026('2026-03-03'));
+  await shown('2026-03-03').not.toContain('Filled it.');
 });
