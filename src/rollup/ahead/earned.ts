@@ -3,11 +3,11 @@ import { curveMean } from '../../estimate/uncertain/curve.ts';
 import { earnedBy, earnedValue } from '../../estimate/uncertain/earned-value.ts';
 import { pertMean } from '../../estimate/uncertain/pert.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
+import { figuresDigest } from '../../record/figures-digest.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
 import { drawnOnce } from './drawn-before.ts';
 import type { Experience } from './experience.ts';
-import { figuresDigest } from './figures-digest.ts';
 import { inHours } from './hours.ts';
 import { lineLeft } from './line-left.ts';
 

@@ -3,6 +3,7 @@ import { type Both, type Finish, finishOf, type ItemLeft } from '../../estimate/
 import { CORRELATION, DRAWS } from '../../estimate/uncertain/sample.ts';
 import type { Day } from '../../figures/days.ts';
 import type { Minor } from '../../figures/money.ts';
+import { figuresDigest } from '../../record/figures-digest.ts';
 import { once } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
@@ -18,7 +19,6 @@ import {
 import { lastDay, seedOf } from './compared.ts';
 import { drawnOnce } from './drawn-before.ts';
 import { type Experience, experienceOf } from './experience.ts';
-import { figuresDigest } from './figures-digest.ts';
 import type { LineLeft } from './line-left.ts';
 import {
   expectedMaterials,

@@ -2,8 +2,8 @@
 // only words below front matter or pictures change.
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import { once } from '../../record/once.ts';
-import type { CarRecord } from '../../record/record.ts';
+import { once } from './once.ts';
+import type { CarRecord } from './record.ts';
 
 /** SHA-256 over the record without the words below its front matter and the names of its pictures. */
 export const figuresDigest: (record: CarRecord) => string = once(
