@@ -80,13 +80,14 @@ type Wrong = [reason: string, mend: string];
  * of files the turns would take longer than the answers.
  */
 async function look({ root, found, text }: Walk, path: string, file: string): Promise<Wrong | undefined> {
-  if (lstatSync(path).isSymbolicLink() && !within(root, await realpath(path))) {
+  const own = lstatSync(path);
+  if (own.isSymbolicLink() && !within(root, await realpath(path))) {
     return [
       `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
       'Put the file itself here.',
     ];
   }
-  const about = statSync(path);
+  const about = own.isSymbolicLink() ? statSync(path) : own;
   if (about.isDirectory()) {
     if ((await realpath(path)) !== path) {
       return [
