@@ -42,7 +42,7 @@ async function areReady(folder: string, files: readonly string[], cache: string)
   let ready = 0;
   await eachInTurn(files, 2 * AT_ONCE, async (file) => {
     const content = seenContent(seen, file, await stat(join(folder, file)));
-    if (content !== undefined && (await readKept(cache, namesOf(content)))) ready += 1;
+    if (content !== undefined && readKept(cache, namesOf(content))) ready += 1;
   });
   return ready === files.length;
 }
