@@ -120,10 +120,11 @@ export const ROOMS: readonly Room[] = [
   },
 ];
 
-/** The files of the site that reach the disk: they open the record, and put pictures and the script beside the pages. */
+/** The files of the site that reach the disk: they open the record, follow it in dev, and put pictures and the script beside the pages. */
 export const OPENS: readonly string[] = [
   'src/site/record.ts',
   'src/site/integration.ts',
+  'src/site/followed.ts',
   'src/site/scripts.ts',
 ];
 
