@@ -16,8 +16,28 @@ const LEFT_OUT = [
   '--ignore-gpu-blocklist',
 ];
 
+/** How long a page may take over one thing, in milliseconds: for what hangs, not for a machine that is busy. */
+const PATIENCE = 150_000;
+
 /** Starts the browser. On a system other than Linux, Chrome must be installed. */
 export async function openBrowser(): Promise<Browser> {
+  const browser = await launched();
+  const open = browser.newContext.bind(browser);
+  browser.newContext = async (options) => {
+    const context = await open(options);
+    context.setDefaultTimeout(PATIENCE);
+    return context;
+  };
+  const openPage = browser.newPage.bind(browser);
+  browser.newPage = async (options) => {
+    const page = await openPage(options);
+    page.setDefaultTimeout(PATIENCE);
+    return page;
+  };
+  return browser;
+}
+
+async function launched(): Promise<Browser> {
   if (process.platform !== 'linux') return chromium.launch({ channel: 'chrome' });
   chromiumForLinux.setGraphicsMode = false;
   return chromium.launch({
