@@ -64,7 +64,7 @@ describe.each(['archive', 'reading'] as const)('the %s edition of what an owner 
       expect([what, words.includes('Aldermere Fourteen')]).toEqual([what, true]);
     }
     const seen = async (pdf: Buffer | undefined) => (await wordsOf(pdf as Buffer)).words;
-    expect(await seen(all.decided)).toContain(`${OWNER_WORD} sheet`);
+    expect(await seen(all.decided)).toContain(`${OWNER_WORD} name`);
     expect(await seen(all.statement)).toContain(`${OWNER_WORD} bill`);
     // The pictures are there, so that what they carry could have come with them.
     for (const pdf of [all.decided, all.open]) expect(openedUp(pdf as Buffer)).toContain('A green cowl.');
