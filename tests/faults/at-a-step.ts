@@ -75,15 +75,17 @@ replace(fs, 'write', (real) => (...words) => {
 });
 
 if (VANISHING !== undefined) {
-  for (const name of ['stat', 'lstat', 'readFile', 'open'] as const) {
-    replace(fsp, name, (real) => (...words) => {
+  const counting =
+    (real: Work): Work =>
+    (...words) => {
       if (String(words[0]) === VANISHING) {
         turns += 1;
         if (turns === Number(VANISHES_AT)) unlinkSync(VANISHING);
       }
       return real(...words);
-    });
-  }
+    };
+  for (const name of ['stat', 'lstat', 'readFile', 'open'] as const) replace(fsp, name, counting);
+  for (const name of ['statSync', 'lstatSync', 'readFileSync'] as const) replace(fs, name, counting);
 }
 
 syncBuiltinESMExports();
