@@ -10,7 +10,7 @@ export function underTable(begun: Date, load: number): string {
   };
   const named = ['astro', 'sharp', 'yaml', 'remark-parse', 'zod'];
   const versions = named.map((name) => `${name} ${dependencies[name]}`).join(', ');
-  return `${begun.toISOString().slice(0, 10)}, commit ${commit()}; Node ${process.versions.node}, ${versions}; ${cpus().length} x ${cpus()[0]?.model ?? 'a processor that isn’t named'}; ${load.toFixed(1)} programs waiting when it began.`;
+  return `${begun.toISOString().slice(0, 10)}, commit ${commit()}; Node ${process.versions.node}, ${versions}; ${cpus().length} x ${cpus()[0]?.model ?? 'not named'}; ${load.toFixed(1)} programs waiting when it began.`;
 }
 
 export const loadNow = () => loadavg()[0] ?? 0;
