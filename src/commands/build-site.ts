@@ -37,7 +37,7 @@ export async function buildSite(
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
   }
-  const program = await programDigest();
+  const program = programDigest();
   // Compiled while the record is read; nothing is told of it before the record is.
   const given = new AbortController();
   const compiled = compiledPages(program, given.signal);

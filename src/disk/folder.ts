@@ -16,7 +16,7 @@ type Found = Folder & { beside: string[] };
 const PICTURE = /\.(jpe?g|png|webp|tiff?|heic|heif|avif|gif)$/i;
 
 /** Reads one text of a record, given by its path and its name in the record, as the system tells of it. */
-export type ReadsText = (path: string, file: string, about: Stats) => Promise<WrittenFile | Problem>;
+export type ReadsText = (path: string, file: string, about: Stats) => WrittenFile | Problem;
 
 /**
  * Reads a folder. Files whose name begins with a dot, and README.md, are not the record's. Who reads it again and again
@@ -104,7 +104,7 @@ async function look({ root, found, text }: Walk, path: string, file: string): Pr
   if (!about.isFile()) return [`\`${file}\` is no file that holds text.`, 'Take it out.'];
   if (file === 'README.md') return undefined;
   if (file.endsWith('.md')) {
-    const read = await text(path, file, about);
+    const read = text(path, file, about);
     if ('text' in read) found.files.push(read);
     else found.problems.push(read);
     return undefined;

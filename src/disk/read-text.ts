@@ -1,10 +1,10 @@
 // Reads one text of a record: UTF-8, no larger than a person writes, without what no text has.
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import type { Problem } from '../record/place.ts';
 import { LARGEST_TEXT, type WrittenFile } from '../record/record.ts';
 
 /** The text of a file, or what keeps it from being one. Throws what the system says of a file that can't be opened. */
-export async function readText(path: string, file: string, size: number): Promise<WrittenFile | Problem> {
+export function readText(path: string, file: string, size: number): WrittenFile | Problem {
   if (size > LARGEST_TEXT) {
     return wrong(
       file,
@@ -12,7 +12,7 @@ export async function readText(path: string, file: string, size: number): Promis
       'Keep pictures in photos/, and split the text into days (1 MB at most).',
     );
   }
-  const bytes = await readFile(path);
+  const bytes = readFileSync(path);
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);

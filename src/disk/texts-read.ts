@@ -15,11 +15,11 @@ export function textsRead(clock: () => number = Date.now): () => ReadsText {
     const before = known;
     const now: typeof known = new Map();
     known = now;
-    return async (path, file, about) => {
+    return (path, file, about) => {
       const as = `${about.size} ${changedAt(about)}`;
       const last = before.get(path);
       const old = clock() - Math.max(about.mtimeMs, about.ctimeMs) > YOUNG;
-      const read = last?.as === as ? last.read : await readText(path, file, about.size);
+      const read = last?.as === as ? last.read : readText(path, file, about.size);
       if (old) now.set(path, { as, read });
       return read;
     };

@@ -27,7 +27,7 @@ async function compile(into: string): Promise<void> {
     integrations,
   });
   await rm(join(into, 'astro'), { recursive: true, force: true });
-  const own = (await filesOf(beside)).filter((file) => file.startsWith('_astro/'));
+  const own = filesOf(beside).filter((file) => file.startsWith('_astro/'));
   if (own.length > 0) {
     throw new Error(
       `Pages bring no styles or scripts of their own, but ${own.join(', ')} were made: use public/.`,

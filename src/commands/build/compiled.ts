@@ -23,7 +23,7 @@ export async function compiledPages(program: string, signal: AbortSignal): Promi
     const now = new Date();
     await utimes(folder, now, now);
   });
-  const entry = (await filesOf(join(folder, 'pages'))).find((file) =>
+  const entry = filesOf(join(folder, 'pages')).find((file) =>
     /^prerender-entry\.[^/]*\.mjs$/.test(file),
   );
   if (!entry) throw new Error(`The pages compiled in ${folder} have no entry.`);
@@ -33,18 +33,23 @@ export async function compiledPages(program: string, signal: AbortSignal): Promi
 /** What was kept is used only if every byte of it is as it was written. */
 async function isWhole(folder: string): Promise<boolean> {
   const sum = await readFile(join(folder, 'sum'), 'utf8').catch(() => undefined);
-  return sum !== undefined && sum === (await sumOf(folder).catch(() => undefined));
+  if (sum === undefined) return false;
+  try {
+    return sum === sumOf(folder);
+  } catch {
+    return false;
+  }
 }
 
-async function sumOf(folder: string): Promise<string> {
-  return `${await treeDigest(join(folder, 'pages'))} ${await treeDigest(join(folder, 'beside'))}\n`;
+function sumOf(folder: string): string {
+  return `${treeDigest(join(folder, 'pages'))} ${treeDigest(join(folder, 'beside'))}\n`;
 }
 
 async function keep(folder: string, signal: AbortSignal): Promise<void> {
   await clearOld();
   await inWorkFolder(KEPT, async (making) => {
     await compile(making, signal);
-    await writeFile(join(making, 'sum'), await sumOf(making));
+    await writeFile(join(making, 'sum'), sumOf(making));
     // Another build may have put the same in place meanwhile; what was damaged goes.
     if (await isWhole(folder)) return;
     await rm(folder, { recursive: true, force: true });

@@ -4,6 +4,7 @@ import { type Answer, noAnswer } from '../../measure/answer.ts';
 import { type Mount, type PadsProposal, proposePads } from '../../measure/pads/pads.ts';
 import { once } from '../../record/once.ts';
 import type { CarRecord, Entry } from '../../record/record.ts';
+import { drawnOnce } from '../ahead/drawn-before.ts';
 import { type MeasuredOf, measurementsOf } from '../measured.ts';
 import { byMount, mountsOf } from './mounts.ts';
 import { heightsOf } from './results.ts';
@@ -77,5 +78,6 @@ function proposed(
     thickness: millimetres(thickness.length),
     ...(count !== undefined && { count }),
   }));
-  return proposePads({ mounts, stock, tolerance, target: 'plane' });
+  const asked = { mounts, stock, tolerance, target: 'plane' } as const;
+  return drawnOnce(record, 'pads', asked, () => proposePads(asked));
 }

@@ -74,7 +74,7 @@ function panelIn(name: string, units: number): Panel | undefined {
       if (painted?.now === now && painted.dots === dots) return;
       painted = { now, dots };
       chart?.destroy();
-      const { config, width, height } = rangesChart(now.ranges, now.sheet, units);
+      const { config, width, height } = rangesChart(now.ranges, now.sheet.currency, units);
       Object.assign(canvas, { width, height });
       // With a size of its own the drawing leaves this to the column, as the build's drawing does.
       Object.assign(canvas.style, { width: '100%', height: 'auto' });

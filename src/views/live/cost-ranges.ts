@@ -43,7 +43,7 @@ export function rangesTitle(ranges: readonly CostRange[]): string {
     .join(' ')}`;
 }
 
-export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: number): Chart {
+export function rangesChart(ranges: readonly CostRange[], currency: Currency, width: number): Chart {
   const narrow = width < 500;
   const scale = scaleOf(ranges, narrow ? 4 : 6);
   return {
@@ -76,7 +76,7 @@ export function rangesChart(ranges: readonly CostRange[], sheet: Sheet, width: n
               font: FONT,
               maxRotation: 0,
               stepSize: scale.step,
-              callback: (amount: number | string) => wholeText(Number(amount), sheet.currency),
+              callback: (amount: number | string) => wholeText(Number(amount), currency),
             },
           },
           y: { display: false },

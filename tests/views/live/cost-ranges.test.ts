@@ -47,7 +47,7 @@ describe('the bars of a choice', () => {
 
   it('lie on one scale from a round amount below them to one above, at a desk as on a phone', () => {
     for (const width of [WIDE, NARROW]) {
-      const { config } = rangesChart(ranges, TWO, width);
+      const { config } = rangesChart(ranges, TWO.currency, width);
       expect(config.data.datasets[0]?.data).toEqual([
         [382_345, 566_000],
         [430_000, 550_000],
@@ -63,7 +63,7 @@ describe('the bars of a choice', () => {
 
   it('carry their figures and names themselves', () => {
     const words = (width: number) =>
-      [...chartSvg(rangesChart(ranges, TWO, width), 'title', 'id').matchAll(/<text[^>]*>([^<]*)/g)].map(
+      [...chartSvg(rangesChart(ranges, TWO.currency, width), 'title', 'id').matchAll(/<text[^>]*>([^<]*)/g)].map(
         ([, text]) => text,
       );
     expect(words(WIDE)).toEqual(
@@ -78,13 +78,13 @@ describe('the bars of a choice', () => {
       ...range,
       name: 'Repair the original by hand, with every old rivet put back where it was',
     }));
-    const cut = [...chartSvg(rangesChart(long, TWO, NARROW), 'title', 'id').matchAll(/>([^<]* …)</g)];
+    const cut = [...chartSvg(rangesChart(long, TWO.currency, NARROW), 'title', 'id').matchAll(/>([^<]* …)</g)];
     expect(cut).toHaveLength(2);
   });
 
   it('keep every word within the drawing, where a canvas would cut it', () => {
     for (const width of [WIDE, NARROW]) {
-      const chart = rangesChart(ranges, TWO, width);
+      const chart = rangesChart(ranges, TWO.currency, width);
       const svg = chartSvg(chart, 'title', 'id');
       for (const [, foot, size] of svg.matchAll(/<text x="[^"]*" y="([^"]*)" font-size="([^"]*)"/g)) {
         // Letters of the face rise three quarters of their size above their line.
@@ -101,6 +101,6 @@ describe('the bars of a choice', () => {
       [0, 0],
       [0, 0],
     ]);
-    expect(chartSvg(rangesChart(bars, free, WIDE), 'title', 'id')).toContain('$0.00');
+    expect(chartSvg(rangesChart(bars, free.currency, WIDE), 'title', 'id')).toContain('$0.00');
   });
 });
