@@ -16,6 +16,7 @@ import { problemsText, problemText } from '../views/problem-text.ts';
 import { type Compiled, compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
 import { programDigest } from './build/program.ts';
+import { type Standing, standingPages } from './build/standing.ts';
 
 /**
  * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors
@@ -55,18 +56,18 @@ export async function buildSite(
   const told = new Set(problems.map(problemText));
   const made = await makePhotos(folder, record.photos, { known });
   for (const more of made.problems.map(problemText)) if (!told.has(more)) say(more);
-  handToPages({ opened, made, drawn: kept.drawn });
+  const place = resolve(out);
+  const last = kept.site.place === place ? kept.site : { published: new Map(), pages: new Map() };
+  const standing = standingPages(place, last.pages);
+  handToPages({ opened, made, drawn: kept.drawn, pages: standing.pages });
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
-    await layOut(making, await compiled, seesOf(audience, costs));
+    await layOut(making, await compiled, seesOf(audience, costs), standing);
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
-    const place = resolve(out);
-    const last = {
-      folder: join(place, 'photos'),
-      published: kept.site.place === place ? kept.site.published : new Map(),
-    };
-    kept.site = { place, published: await publishPhotos(shown, join(making, 'photos'), { last }) };
+    const pictures = { folder: join(place, 'photos'), published: last.published };
+    const published = await publishPhotos(shown, join(making, 'photos'), { last: pictures });
+    kept.site = { place, published, pages: standing.keptOf(making) };
     await putFolder(making, out);
   };
   await onDisk(WORK, () => inWorkFolder(WORK, make));
@@ -79,12 +80,17 @@ export async function buildSite(
 const WORK = join('.cache', 'sites');
 
 /** Draws the pages into a folder, beside what every site has. */
-async function layOut(making: string, { pages, beside }: Compiled, sees: Sees): Promise<void> {
+async function layOut(
+  making: string,
+  { pages, beside }: Compiled,
+  sees: Sees,
+  standing: Standing,
+): Promise<void> {
   await cp(beside, making, {
     recursive: true,
     filter: (from) => sees.has(relative(beside, from).split(sep).join('/')),
   });
-  await drawPages(pages, making);
+  await drawPages(pages, making, standing.takeOver);
 }
 
 /** A folder that is put in place of another takes all of it: only a site made here, or nothing, may give way. */

@@ -4,8 +4,19 @@ import type { Made } from '../photos/make.ts';
 import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
+/** Digests of what pages were drawn from, by path: of those that lie in the last site, and of those of this one. */
+export type PagesDrawn = { before: ReadonlyMap<string, string>; now: Map<string, string> };
+
 /** A folder that was opened, with its web pictures made, and what was drawn before. */
-export type Handed = { opened: Omit<OpenedFolder, 'known'>; made: Made; drawn?: DrawnBefore };
+export type Handed = {
+  opened: Omit<OpenedFolder, 'known'>;
+  made: Made;
+  drawn?: DrawnBefore;
+  pages?: PagesDrawn;
+};
+
+/** What a page that stands answers in place of itself, as a server does of one that its reader has. */
+export const STANDS = 304;
 
 const shared = globalThis as { ashframeHanded?: Handed };
 

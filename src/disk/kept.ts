@@ -13,10 +13,13 @@ import { carText, type KeptSheets, placesOf, readKept, sameSheets } from './shee
 export type Kept = {
   reading: (files: readonly WrittenFile[]) => Promise<SheetsRead>;
   drawn: DrawnBefore;
-  /** Where the last site was put, and the pictures that lie in it; the next one says its own. */
-  site: { place: string; published: Published };
+  /** Where the last site was put, the pictures that lie in it and the pages that may stand; the next one says its own. */
+  site: { place: string; published: Published; pages: KeptPages };
   keep: () => Promise<void>;
 };
+
+/** What pages were drawn from, as a digest, and the sign of each file, by its path in the site. */
+export type KeptPages = Map<string, { digest: string; sign: string }>;
 
 const FOLDER = join('.cache', 'kept');
 
@@ -40,7 +43,7 @@ export async function keptOf(folder: string, audience: string, program: string):
   const kept: Kept = {
     reading,
     drawn,
-    site: (await before('site', program)) ?? { place: '', published: new Map() },
+    site: (await before('site', program)) ?? { place: '', published: new Map(), pages: new Map() },
     keep,
   };
   return kept;

@@ -1,9 +1,9 @@
 // Puts web pictures beside the pages. Each is looked through once more: nothing leaves that carries anything. One that
 // lies in the last site as it was put there is taken from there.
-import { linkSync, statSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { onDisk } from '../disk/disk-fault.ts';
+import { linked, signOf } from '../disk/linked.ts';
 import type { WebPhoto } from '../views/photos.ts';
 import { carried } from './carried.ts';
 import { photoCache } from './make.ts';
@@ -43,20 +43,4 @@ export async function publishPhotos(
     published.set(name, signOf(join(out, name)));
   });
   return published;
-}
-
-/** Links a file that is still the one that was published. The folder it comes from goes away, so none is in both for long. */
-function linked(from: string, to: string, sign: string): boolean {
-  try {
-    if (signOf(from) !== sign) return false;
-    linkSync(from, to);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function signOf(path: string): string {
-  const { ino, size, mtimeNs } = statSync(path, { bigint: true });
-  return `${ino} ${size} ${mtimeNs}`;
 }

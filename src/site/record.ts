@@ -6,6 +6,7 @@ import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
 import { PHOTO_RULE } from '../photos/verdict.ts';
 import { forAudience } from '../record/audience.ts';
+import { once } from '../record/once.ts';
 import type { Counts } from '../record/open.ts';
 import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
@@ -14,6 +15,7 @@ import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { audienceNamed, type Sees, seesOf } from '../views/audience.ts';
 import { type BookCosts, bookCosts } from '../views/book/costs.ts';
+import { type Frame, frameOf } from '../views/frame.ts';
 import type { Photos } from '../views/photos.ts';
 import { countText } from '../views/problem-text.ts';
 
@@ -48,6 +50,13 @@ export async function book(): Promise<Site & { record: CarRecord }> {
   if (!whole.record) throw new Error('The record can’t be opened; npm run check says why.');
   return whole;
 }
+
+/** What stands around every page. */
+export async function frame(): Promise<Frame> {
+  return framed(await site());
+}
+
+const framed = once((site: Site) => frameOf(site.record, site, sees));
 
 /** What the audience that the pages are made for may see, asked anew each time: pages outlive a build in one process. */
 export const sees = new Proxy({} as Sees, {

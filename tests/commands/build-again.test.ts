@@ -1,4 +1,5 @@
 // A build takes from the last one what hasn't changed: what comes of it is what a build from nothing makes, byte for byte.
+import { statSync } from 'node:fs';
 import { readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
@@ -169,6 +170,50 @@ describe('what was kept', () => {
     const after = await bytesOf(at('again'));
     expect(Object.keys(after).filter((file) => after[file] !== before[file])).toEqual(['search.html']);
   }, 300_000);
+});
+
+describe('a page', () => {
+  const files = async () => {
+    const pages = (await readdir(at('again'), { recursive: true })).filter((file) => file.endsWith('.html'));
+    return new Map(pages.map((file) => [file, statSync(join(at('again'), file)).ino]));
+  };
+  const others = ['day/2025-03-03.html', 'part/cowl.html', 'lines/part/cowl.html', 'measured/cowl.html'];
+
+  it('stands while nothing that it shows changes', async () => {
+    await change(at('record'), {
+      [DAY]: entry('Some words.', '2h', ['IMG_9.jpg']),
+      'photos/2025-03-05/IMG_9.jpg': await picture(180),
+    });
+    await program.build(at('record'), at('again'));
+    const before = await files();
+    await change(at('record'), { [DAY]: entry('Other words, further down.', '2h', ['IMG_9.jpg']) });
+    await bothWays();
+    const after = await files();
+    for (const page of others.filter((page) => !page.startsWith('part')))
+      expect(after.get(page), page).toBe(before.get(page));
+    // The words of a day stand in the list of days on the page of its part.
+    for (const page of ['day/2025-03-05.html', 'part/cowl.html'])
+      expect(after.get(page), page).not.toBe(before.get(page));
+  }, 200_000);
+
+  it('is drawn anew when a name in it changes', async () => {
+    const before = await files();
+    await change(at('record'), {
+      'parts/cowl.md': SMALL['parts/cowl.md'].replace('name: Cowl', 'name: Scuttle'),
+    });
+    await bothWays();
+    const after = await files();
+    for (const page of others) expect(after.get(page), page).not.toBe(before.get(page));
+    expect(await readFile(join(at('again'), 'day/2025-03-05.html'), 'utf8')).toContain('Scuttle');
+  }, 200_000);
+
+  it('that was changed in the site by hand is put back', async () => {
+    const right = await bytesOf(at('again'));
+    for (const page of others) await writeFile(join(at('again'), page), 'by hand');
+    await rm(join(at('again'), 'day/2025-03-05.html'));
+    await program.build(at('record'), at('again'));
+    expect(await bytesOf(at('again'))).toEqual(right);
+  }, 200_000);
 });
 
 it('a picture that was changed in the site by hand is put back', async () => {

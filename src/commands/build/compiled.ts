@@ -23,9 +23,7 @@ export async function compiledPages(program: string, signal: AbortSignal): Promi
     const now = new Date();
     await utimes(folder, now, now);
   });
-  const entry = filesOf(join(folder, 'pages')).find((file) =>
-    /^prerender-entry\.[^/]*\.mjs$/.test(file),
-  );
+  const entry = filesOf(join(folder, 'pages')).find((file) => /^prerender-entry\.[^/]*\.mjs$/.test(file));
   if (!entry) throw new Error(`The pages compiled in ${folder} have no entry.`);
   return { pages: join(folder, 'pages', entry), beside: join(folder, 'beside') };
 }

@@ -3,6 +3,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+import { STANDS } from '../../disk/handed.ts';
+import type { Standing } from './standing.ts';
 
 /** What Astro compiles pages into. Pages that bring no styles and scripts of their own need nothing of the build. */
 type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {
@@ -13,8 +15,8 @@ type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {
   render: (request: Request, options: { routeData: object }) => Promise<Response>;
 };
 
-/** Draws every page into a folder. */
-export async function drawPages(pages: string, out: string): Promise<void> {
+/** Draws every page into a folder; of those that stand it asks `takeOver` first. */
+export async function drawPages(pages: string, out: string, takeOver: Standing['takeOver']): Promise<void> {
   const { app } = (await import(pathToFileURL(resolve(pages)).href)) as { app: PagesApp };
   app.setInternals({ pagesByKeys: new Map() });
   app.setOptions({ settings: { scripts: [] }, logger: app.logger });
@@ -24,11 +26,14 @@ export async function drawPages(pages: string, out: string): Promise<void> {
   for (const { pathname, route } of await new StaticPaths(app).getAll()) {
     const file = fileOf(pathname, route.type);
     const url = new URL(encodeURI(`/${file}`), 'http://localhost');
-    const response = await app.render(new Request(url), { routeData: route });
-    if (!response.body) continue;
+    const render = () => app.render(new Request(url), { routeData: route });
     const path = join(out, file);
+    const first = await render();
+    if (!first.body && first.status !== STANDS) continue;
     if (!made.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     made.add(dirname(path));
+    if (first.status === STANDS && takeOver(file, path)) continue;
+    const response = first.status === STANDS ? await render() : first;
     writeFileSync(path, Buffer.from(await response.arrayBuffer()));
   }
 }
