@@ -1,20 +1,35 @@
 // The bare Astro site that ours is measured against: as many pages at the same addresses, each with the same body as
-// ours, put in as it stands; no layout, no components, no record. It builds and serves as ours does.
-import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+// ours, put in as it stands, and the same pictures; no layout, no components, no sums. It builds and serves as ours does.
+import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 
 export const BARE = join('.cache', 'bench', 'bare');
 
-/** Lays the project down anew from a site that was built; gives the addresses of its pages, without `.html`. */
-export async function layDownBare(site: string, use: 'build' | 'dev'): Promise<string[]> {
+/**
+ * Lays the project down anew from a site that was built; gives the addresses of its pages, without `.html`. One to be
+ * built has two scripts: `build.mjs`, and `parse.mjs`, which parses the front matter and the words of the `texts` first,
+ * as any site made from a record must.
+ */
+export async function layDownBare(
+  site: string,
+  use: { for: 'dev' } | { for: 'build'; texts: readonly string[] },
+): Promise<string[]> {
   await rm(BARE, { recursive: true, force: true });
   const pages = await pagesOf(site);
+  if (use.for === 'build') {
+    await cp(join(site, 'photos'), join(BARE, 'public', 'photos'), {
+      recursive: true,
+      filter: (file) => !file.endsWith('.html'),
+    });
+    await put('texts.json', JSON.stringify(use.texts));
+    await put('parse.mjs', PARSE);
+  }
   for (const page of pages) {
     const html = await readFile(join(site, `${page}.html`), 'utf8');
     await put(join('src', 'bodies', `${page}.txt`), /<body[^>]*>([\s\S]*)<\/body>/.exec(html)?.[1] ?? html);
   }
   await put('package.json', '{ "name": "bare", "private": true, "type": "module" }\n');
-  await put(join('src', 'pages', '[...page].astro'), template(frontMatter[use]));
+  await put(join('src', 'pages', '[...page].astro'), template(frontMatter[use.for]));
   await put(join('src', 'bodies.js'), BODIES);
   await put('build.mjs', script("await build({ ...config, outDir: './dist' });", 'build'));
   await put(
@@ -61,6 +76,22 @@ const body = await bodies[Astro.props.file]();`,
 };
 
 const BODIES = `export const bodies = import.meta.glob('./bodies/**/*.txt', { query: '?raw', import: 'default' });
+`;
+
+const PARSE = `import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import remarkGfm from 'remark-gfm';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
+import { parse } from 'yaml';
+const markdown = unified().use(remarkParse).use(remarkGfm).freeze();
+const parsed = [];
+for (const path of JSON.parse(readFileSync(join(import.meta.dirname, 'texts.json'), 'utf8'))) {
+  const [, front = '', body = ''] = /^---\\n([\\s\\S]*?)\\n---\\n([\\s\\S]*)$/.exec(readFileSync(path, 'utf8')) ?? [];
+  parsed.push([parse(front), markdown.parse(body)]);
+}
+console.log(parsed.length);
+await import('./build.mjs');
 `;
 
 const template = (front: string) => `---

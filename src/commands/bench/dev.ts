@@ -17,7 +17,7 @@ const GOAL = { seconds: 1 };
 
 export async function devRows(): Promise<Row[]> {
   await access(SITE).catch(buildAll);
-  const pages = await layDownBare(SITE, 'dev');
+  const pages = await layDownBare(SITE, { for: 'dev' });
   const { path, day, text } = await lastEntry();
   const page = pages.find((one) => one.endsWith(day));
   if (page === undefined) throw new Error(`No page of ${day} in ${SITE}`);
