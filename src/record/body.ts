@@ -44,6 +44,19 @@ export function readBody(file: string, markdown: string, line: number): { body: 
   };
 }
 
+/**
+ * A body whose tree no longer says where each of its pieces stands: nobody asks once it is read, and places are most of
+ * what a tree weighs. The tree that was given is changed.
+ */
+export function withoutPlaces(body: Body): Body {
+  const strip = (node: Root | RootContent) => {
+    delete node.position;
+    if ('children' in node) node.children.forEach(strip);
+  };
+  strip(body.tree);
+  return body;
+}
+
 /** The tree of a body; nothing where it is nested deeper than the parser can follow. */
 function parsed(markdown: string): Root | undefined {
   try {

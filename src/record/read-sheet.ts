@@ -1,6 +1,6 @@
 // Reads one text of a record by its schema: what is in it, and what is wrong with it.
 import type { z } from 'zod';
-import { readBody } from './body.ts';
+import { readBody, withoutPlaces } from './body.ts';
 import { type Path, splitFrontMatter } from './front-matter.ts';
 import type { Place, Problem } from './place.ts';
 import type { WrittenFile } from './record.ts';
@@ -15,8 +15,9 @@ export type SheetsRead = (written: WrittenFile, schema: z.ZodType) => ReadSheet;
 /** Reads one file. Of a file with wrong fields, what is right is kept, so that it is still checked. */
 export function readSheet({ file, text }: WrittenFile, schema: z.ZodType): ReadSheet {
   const split = splitFrontMatter(file, text);
-  const { body, problems: inBody } = readBody(file, split.body.markdown, split.body.line);
-  const problems = [...split.problems, ...inBody];
+  const words = readBody(file, split.body.markdown, split.body.line);
+  const body = withoutPlaces(words.body);
+  const problems = [...split.problems, ...words.problems];
   if (split.broken) return { problems };
   const doubt: PropertyKey[][] = split.problems.length > 0 ? [[]] : [];
   const read = schema.safeParse(split.values);

@@ -1,29 +1,26 @@
-// What a page of lines shows, with its rows as they are printed.
+// What a page of lines shows, and what it is compared by.
+import { hash } from 'node:crypto';
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { Grouping, Row } from '../rollup/cost-lines.ts';
-import type { Sees } from '../views/audience.ts';
 import { fromLines } from '../views/line-text.ts';
-import { type LineGroup, type LinesPage, linesPage } from '../views/lines.ts';
+import { type LineRow, type LinesPage, linesPage } from '../views/lines.ts';
 import { page } from '../views/links.ts';
-import { type LineColumns, lineRows } from './line-rows.ts';
 
-/** `rows` of a group are HTML. */
-export type LinesShown = Omit<LinesPage, 'groups'> & {
-  path: string;
-  from: string;
-  code: string;
-  groups: (Omit<LineGroup, 'rows'> & { rows: string })[];
-};
+export type LinesShown = LinesPage & { path: string; from: string; code: string };
 
-export function linesShown(by: Grouping, row: Row, record: CarRecord, { shop }: Sees): LinesShown {
-  const path = page.lines(by, row.key);
-  const { groups, ...lines } = linesPage(by, row, record);
-  const columns: LineColumns = { parts: lines.parts, timed: lines.timed, shop };
+export function linesShown(by: Grouping, row: Row, record: CarRecord): LinesShown {
   return {
-    ...lines,
-    path,
+    ...linesPage(by, row, record),
+    path: page.lines(by, row.key),
     from: fromLines(row.lines.length),
     code: record.currency.code,
-    groups: groups.map(({ rows, ...group }) => ({ ...group, rows: lineRows(rows, columns, path) })),
   };
 }
+
+/** The same with a digest in place of each row: a line stands in a table of every grouping, and is summed up once. */
+export function linesCompared({ groups, ...shown }: LinesShown): object {
+  return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(digestOf) })) };
+}
+
+const digestOf = once((row: LineRow) => hash('sha256', JSON.stringify(row), 'base64url'));

@@ -5,6 +5,7 @@ import rehypeSanitize from 'rehype-sanitize';
 import rehypeStringify from 'rehype-stringify';
 import remarkRehype from 'remark-rehype';
 import { unified } from 'unified';
+import { once } from '../record/once.ts';
 
 export type { Body } from '../record/body.ts';
 
@@ -21,14 +22,17 @@ export function allWords(tree: Root): string {
 }
 
 /** The first sentence or two of a body, for lists of days. */
-export function firstWords(tree: Root, most = 180): string {
+export const firstWords = once((tree: Root): string => {
   const [first] = tree.children.filter(({ type }) => type === 'paragraph');
   const text = first ? wordsOf(first).replace(/\s+/g, ' ').trim() : '';
-  if (text.length <= most) return text;
-  const end = Math.max(text.lastIndexOf('. ', most), text.lastIndexOf('; ', most));
+  if (text.length <= MOST_WORDS) return text;
+  const end = Math.max(text.lastIndexOf('. ', MOST_WORDS), text.lastIndexOf('; ', MOST_WORDS));
   if (end > 60) return text[end] === ';' ? `${text.slice(0, end)} …` : text.slice(0, end + 1);
-  return `${text.slice(0, text.lastIndexOf(' ', most))} …`;
-}
+  return `${text.slice(0, text.lastIndexOf(' ', MOST_WORDS))} …`;
+});
+
+/** Letters of the first words at most. */
+const MOST_WORDS = 180;
 
 function fitted<N extends Root | RootContent>(node: N): N {
   if (!('children' in node)) return { ...node, ...withScheme(node) };

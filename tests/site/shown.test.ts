@@ -3,7 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { afterEach, expect, it } from 'vitest';
 import { type Handed, handToPages } from '../../src/disk/handed.ts';
+import { linesCompared } from '../../src/site/lines-shown.ts';
 import { stands } from '../../src/site/stands.ts';
+import type { LineRow } from '../../src/views/lines.ts';
 
 const SITE = join('src', 'site');
 const SHOWN = readdirSync(join(SITE, 'shown')).map((name) => join(SITE, 'shown', name));
@@ -46,9 +48,44 @@ it('every page that may stand hands all that it shows to such a source', () => {
   for (const page of pages) {
     const [, front = '', drawn = ''] =
       /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(page, 'utf8')) ?? [];
-    expect(front, page).toContain('const stood = await stands(shown.path, shown);\nif (stood) return stood;');
+    expect(front, page).toMatch(
+      /const stood = await stands\(shown\.path, (?:shown|linesCompared\(shown\))\);\nif \(stood\) return stood;$/,
+    );
     expect(drawn.trim(), page).toMatch(/^<[A-Z]\w* \{\.\.\.shown\} \/>$/);
   }
+});
+
+it('lines are compared by all that stands in their rows', () => {
+  const row = {
+    day: 'March 5',
+    text: 'Lead',
+    notes: '',
+    part: 'Cowl',
+    time: '2 h',
+    charged: '160.00',
+    cost: '80.00',
+    place: 'log/2025-03-05.md:3',
+  };
+  const foot = { time: '', charged: '', cost: '' };
+  const compared = (own: Partial<LineRow>) =>
+    JSON.stringify(
+      linesCompared({
+        ...{
+          path: 'lines/part/cowl.html',
+          from: '',
+          code: 'USD',
+          title: '',
+          lead: '',
+          parts: true,
+          timed: true,
+          foot,
+        },
+        groups: [{ kind: 'labour', name: 'Labor', count: 1, rows: [{ ...row, ...own }], foot }],
+      }),
+    );
+  expect(compared({})).toBe(compared({}));
+  for (const key of Object.keys(row)) expect(compared({ [key]: 'other' }), key).not.toBe(compared({}));
+  expect(compared({ dayPage: 'day/2025-03-05.html' })).not.toBe(compared({}));
 });
 
 afterEach(() => handToPages(undefined));
