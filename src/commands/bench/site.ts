@@ -54,7 +54,7 @@ export async function siteRows(): Promise<Row[]> {
 }
 
 /** What builds keep from one to the next, apart from pictures. */
-const KEPT = ['compiled', 'kept'].map((name) => join('.cache', name));
+const KEPT = ['code', 'compiled', 'kept'].map((name) => join('.cache', name));
 
 /** Builds the record of life size from nothing but its made pictures. */
 export async function buildAll(): Promise<Ran> {
