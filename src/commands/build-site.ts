@@ -13,10 +13,11 @@ import { forAudience } from '../record/audience.ts';
 import { type Audience, BUILT, type Sees, seesOf } from '../views/audience.ts';
 import { namedPhotos } from '../views/photos.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
-import { type Compiled, compiledPages } from './build/compiled.ts';
+import { drawsAhead } from './build/ahead.ts';
+import { compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
 import { programDigest } from './build/program.ts';
-import { type Standing, standingPages } from './build/standing.ts';
+import { standingPages } from './build/standing.ts';
 
 /**
  * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors
@@ -59,10 +60,13 @@ export async function buildSite(
   const place = resolve(out);
   const last = kept.site.place === place ? kept.site : { published: new Map(), pages: new Map() };
   const standing = standingPages(place, last.pages);
-  handToPages({ opened, made, drawn: kept.drawn, pages: standing.pages });
+  const ahead = drawsAhead(kept.drawn);
+  handToPages({ opened, made, drawn: kept.drawn, pages: standing.pages, ahead: ahead.begin });
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
-    await layOut(making, await compiled, seesOf(audience, costs), standing);
+    const { pages, beside } = await compiled;
+    await layOut(beside, making, seesOf(audience, costs));
+    await drawPages(pages, making, { takeOver: standing.takeOver, drawn: ahead.done });
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
     const pictures = { folder: join(place, 'photos'), published: last.published };
@@ -70,7 +74,7 @@ export async function buildSite(
     kept.site = { place, published, pages: standing.keptOf(making) };
     await putFolder(making, out);
   };
-  await onDisk(WORK, () => inWorkFolder(WORK, make));
+  await onDisk(WORK, () => inWorkFolder(WORK, make)).finally(ahead.rest);
   await onDisk(WORK, kept.keep);
   say(`The site is in ${out}: open index.html in it.`);
   return true;
@@ -79,18 +83,12 @@ export async function buildSite(
 /** Where sites are made before they are put in place. */
 const WORK = join('.cache', 'sites');
 
-/** Draws the pages into a folder, beside what every site has. */
-async function layOut(
-  making: string,
-  { pages, beside }: Compiled,
-  sees: Sees,
-  standing: Standing,
-): Promise<void> {
-  await cp(beside, making, {
+/** Lays out what every site has besides its pages. */
+function layOut(beside: string, making: string, sees: Sees): Promise<void> {
+  return cp(beside, making, {
     recursive: true,
     filter: (from) => sees.has(relative(beside, from).split(sep).join('/')),
   });
-  await drawPages(pages, making, standing.takeOver);
 }
 
 /** A folder that is put in place of another takes all of it: only a site made here, or nothing, may give way. */

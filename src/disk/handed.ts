@@ -1,6 +1,7 @@
 // Pages are compiled apart from the command that builds them, with modules of their own. What the command has opened
 // it hands them here, so that nothing is read twice.
 import type { Made } from '../photos/make.ts';
+import type { ChoiceDraws } from '../rollup/ahead/choice-draws.ts';
 import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
@@ -13,6 +14,8 @@ export type Handed = {
   made: Made;
   drawn?: DrawnBefore;
   pages?: PagesDrawn;
+  /** Is told what is to be drawn of every choice, as soon as that is known. */
+  ahead?: (choices: readonly ChoiceDraws[]) => void;
 };
 
 /** What a page that stands answers in place of itself, as a server does of one that its reader has. */

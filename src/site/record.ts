@@ -10,6 +10,7 @@ import { once } from '../record/once.ts';
 import type { Counts } from '../record/open.ts';
 import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
+import { choiceDraws } from '../rollup/ahead/choice-draws.ts';
 import { drawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
@@ -89,7 +90,9 @@ async function open(handed: Handed | undefined): Promise<Site> {
   if (handed?.drawn) drawnBefore(record, handed.drawn);
   // The one thing of the rest that a history may be asked for: sums, in words and tables.
   const came = sees.came ? { came: bookCosts(whole, rollUp(whole)) } : {};
-  return { ...told(problems, read), today, record, rollup: rollUp(record), photos, ...came };
+  const rollup = rollUp(record);
+  if (handed?.ahead && sees.money) handed.ahead(choiceDraws(record, rollup));
+  return { ...told(problems, read), today, record, rollup, photos, ...came };
 }
 
 function told(problems: Problem[], read: Counts) {

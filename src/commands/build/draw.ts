@@ -15,24 +15,40 @@ type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {
   render: (request: Request, options: { routeData: object }) => Promise<Response>;
 };
 
-/** Draws every page into a folder; of those that stand it asks `takeOver` first. */
-export async function drawPages(pages: string, out: string, takeOver: Standing['takeOver']): Promise<void> {
+/** Sources of pages that rest on the draws of choices. */
+const LATE = /^src\/site\/pages\/(?:choice\/|choices\.|forecast\.|index\.|earned\.)/;
+
+/**
+ * Draws every page into a folder; of those that stand it asks `takeOver` first. Pages that rest on the draws of choices
+ * come last, after `drawn`.
+ */
+export async function drawPages(
+  pages: string,
+  out: string,
+  { takeOver, drawn }: { takeOver: Standing['takeOver']; drawn: () => Promise<void> },
+): Promise<void> {
   const { app } = (await import(pathToFileURL(resolve(pages)).href)) as { app: PagesApp };
   app.setInternals({ pagesByKeys: new Map() });
   app.setOptions({ settings: { scripts: [] }, logger: app.logger });
   // A second build in one process has other paths.
   app.routeCache.clearAll();
   const made = new Set<string>();
-  for (const { pathname, route } of await new StaticPaths(app).getAll()) {
+  const all = await new StaticPaths(app).getAll();
+  const isLate = ({ route }: (typeof all)[number]) => LATE.test(route.component);
+  for (const page of all) if (!isLate(page)) await drawPage(page);
+  await drawn();
+  for (const page of all) if (isLate(page)) await drawPage(page);
+
+  async function drawPage({ pathname, route }: (typeof all)[number]): Promise<void> {
     const file = fileOf(pathname, route.type);
     const url = new URL(encodeURI(`/${file}`), 'http://localhost');
     const render = () => app.render(new Request(url), { routeData: route });
     const path = join(out, file);
     const first = await render();
-    if (!first.body && first.status !== STANDS) continue;
+    if (!first.body && first.status !== STANDS) return;
     if (!made.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     made.add(dirname(path));
-    if (first.status === STANDS && takeOver(file, path)) continue;
+    if (first.status === STANDS && takeOver(file, path)) return;
     const response = first.status === STANDS ? await render() : first;
     writeFileSync(path, Buffer.from(await response.arrayBuffer()));
   }

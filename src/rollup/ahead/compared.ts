@@ -32,14 +32,25 @@ export function comparedChoice(
 const done = new WeakMap<Choice, { lines: readonly CostLine[]; compared: ComparedChoice }>();
 
 function compare(choice: Choice, record: CarRecord, lines: readonly CostLine[]): ComparedChoice {
-  const ahead = choiceAhead(choice, record, lines, choice.decided?.on ?? lastDay(record));
-  const seed = seedOf(record, choice);
+  const { ahead, seed } = choiceSums(choice, record, lines);
   const compared = drawnOnce(record, 'options', [ahead.sums, seed], () =>
     compareOptions(ahead.sums, { seed }),
   );
   return compared.sound
     ? { ahead, seed, comparison: compared.comparison, troubles: [] }
     : { ahead, seed, troubles: compared.troubles };
+}
+
+/** What a comparison is drawn from: the sums of a choice, at the rules of its day, and its seed. */
+export function choiceSums(
+  choice: Choice,
+  record: CarRecord,
+  lines: readonly CostLine[],
+): { ahead: ChoiceAhead; seed: string } {
+  return {
+    ahead: choiceAhead(choice, record, lines, choice.decided?.on ?? lastDay(record)),
+    seed: seedOf(record, choice),
+  };
 }
 
 /** Figures come out the same at every build: the seed is the car and, within one choice, the choice. */

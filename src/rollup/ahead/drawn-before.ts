@@ -3,7 +3,7 @@
 import type { CarRecord } from '../../record/record.ts';
 
 /** Results of earlier builds, and those that this one asked for. Both by what they were drawn from, as text. */
-export type DrawnBefore = { before: ReadonlyMap<string, unknown>; now: Map<string, unknown> };
+export type DrawnBefore = { before: Map<string, unknown>; now: Map<string, unknown> };
 
 const known = new WeakMap<CarRecord, DrawnBefore>();
 
@@ -24,10 +24,15 @@ export function drawnOnce<Result>(
 ): Result {
   const results = known.get(record);
   if (!results) return draw();
-  const name = `${what} ${JSON.stringify(from, exactly)}`;
+  const name = drawnName(what, from);
   const result = results.now.get(name) ?? results.before.get(name) ?? draw();
   results.now.set(name, result);
   return result as Result;
+}
+
+/** The name of a result, by all that it is drawn from. */
+export function drawnName(what: string, from: unknown): string {
+  return `${what} ${JSON.stringify(from, exactly)}`;
 }
 
 /** JSON writes numbers that aren't finite all alike. */

@@ -1,6 +1,8 @@
 // What a decided choice took, held against the range that its chosen option had on the day of the decision.
-import { planOf } from '../../estimate/uncertain/choice/choice.ts';
+import { type Choice as ChoiceSums, planOf } from '../../estimate/uncertain/choice/choice.ts';
+import type { OptionOutlook } from '../../estimate/uncertain/choice/compare.ts';
 import { drawOptions } from '../../estimate/uncertain/choice/draws.ts';
+import type { Sampling } from '../../estimate/uncertain/sample.ts';
 import { chanceAtMost, quantileOf, sortedDraws } from '../../estimate/uncertain/summary.ts';
 import { type CarRecord, type Choice, settledBy } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
@@ -23,22 +25,45 @@ export type Outcome = {
   inside: boolean;
 };
 
+/** What was logged to a decided choice, in minor units and minutes; nothing before anything was. */
+export function tookSoFar(choice: Choice, { tables }: Rollup): Took | undefined {
+  const row = tables.choice.rows.find(({ key }) => key === choice.id);
+  if (!choice.decided || !row) return undefined;
+  return { option: choice.decided.option, charged: row.charged, minutes: row.minutes };
+}
+
+export type Took = { option: string; charged: number; minutes: number };
+
+/** All that the figures of an outcome are drawn from. */
+export function outcomeFrom(sums: ChoiceSums, seed: string, chosen: OptionOutlook, took: Took): unknown {
+  return [sums, seed, chosen, took.charged, took.minutes];
+}
+
+/** What a chosen option took, held against its draws. */
+export function heldFigures(
+  sums: ChoiceSums,
+  sampling: Sampling,
+  chosen: OptionOutlook,
+  { charged, minutes }: Took,
+): { money: Held; hours: Held } | undefined {
+  const draws = drawOptions(planOf(sums), sampling, 'pert').get(chosen.id);
+  return (
+    draws && {
+      money: held(chosen.cost.expected, draws.cost, charged),
+      hours: held(chosen.hours.expected, draws.hours, minutes / 60),
+    }
+  );
+}
+
 /** Nothing for a choice that isn't decided, can't be compared, or to which nothing was logged. */
 export function outcomeOf(choice: Choice, record: CarRecord, rollup: Rollup): Outcome | undefined {
-  const row = rollup.tables.choice.rows.find(({ key }) => key === choice.id);
+  const took = tookSoFar(choice, rollup);
   const { ahead, seed, comparison } = comparedChoice(choice, record, rollup.lines);
   const chosen = comparison?.options.find(({ id }) => id === choice.decided?.option);
-  if (!choice.decided || !row || !chosen) return undefined;
-  const { charged, minutes } = row;
-  const figures = drawnOnce(record, 'outcome', [ahead.sums, seed, chosen, charged, minutes], () => {
-    const draws = drawOptions(planOf(ahead.sums), { seed }, 'pert').get(chosen.id);
-    return (
-      draws && {
-        money: held(chosen.cost.expected, draws.cost, charged),
-        hours: held(chosen.hours.expected, draws.hours, minutes / 60),
-      }
-    );
-  });
+  if (!took || !chosen) return undefined;
+  const figures = drawnOnce(record, 'outcome', outcomeFrom(ahead.sums, seed, chosen, took), () =>
+    heldFigures(ahead.sums, { seed }, chosen, took),
+  );
   if (!figures) return undefined;
   const { money, hours } = figures;
   const open = linesOf(choice, rollup).filter((name) => rollup.planned[name]?.finished === undefined);
@@ -48,7 +73,7 @@ export function outcomeOf(choice: Choice, record: CarRecord, rollup: Rollup): Ou
     open,
     money,
     hours,
-    inside: charged >= money.p10 && charged <= money.p90,
+    inside: took.charged >= money.p10 && took.charged <= money.p90,
   };
 }
 

@@ -1,0 +1,84 @@
+// Choices that are drawn on another core come out as those that are drawn where they are asked for, and are found.
+import { resolve } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { drawsAhead } from '../../src/commands/build/ahead.ts';
+import { openFolder } from '../../src/disk/open-folder.ts';
+import type { CarRecord } from '../../src/record/record.ts';
+import { choiceDraws, drawnOfChoice } from '../../src/rollup/ahead/choice-draws.ts';
+import { comparedChoice } from '../../src/rollup/ahead/compared.ts';
+import { type DrawnBefore, drawnBefore } from '../../src/rollup/ahead/drawn-before.ts';
+import { outcomeOf } from '../../src/rollup/ahead/outcome.ts';
+import type { Rollup } from '../../src/rollup/cost-lines.ts';
+import { rollUp } from '../../src/rollup/roll-up.ts';
+
+let record: CarRecord;
+let rollup: Rollup;
+const nothing = (): DrawnBefore => ({ before: new Map(), now: new Map() });
+
+beforeAll(async () => {
+  record = (await openFolder(resolve('content'))).record as CarRecord;
+  rollup = rollUp(record);
+});
+
+describe('choices drawn on another core', () => {
+  it('are the ones that pages ask for, and nothing is drawn twice', async () => {
+    const results = nothing();
+    const ahead = drawsAhead(results, { many: 1, cores: 2 });
+    ahead.begin(choiceDraws(record, rollup));
+    await ahead.done();
+    expect(results.before.size).toBeGreaterThan(record.choices.length);
+
+    drawnBefore(record, results);
+    for (const choice of record.choices) {
+      comparedChoice(choice, record, rollup.lines);
+      outcomeOf(choice, record, rollup);
+    }
+    expect([...results.now.keys()].sort()).toEqual([...results.before.keys()].sort());
+    for (const [name, result] of results.now) expect(result).toBe(results.before.get(name));
+
+    // The same in this thread, each choice by itself.
+    const here = new Map(choiceDraws(record, rollup).flatMap(drawnOfChoice));
+    expect(results.before).toEqual(here);
+    const anew = nothing();
+    const again = { ...record };
+    drawnBefore(again, anew);
+    for (const choice of record.choices.map((one) => ({ ...one }))) {
+      comparedChoice(choice, again, rollup.lines);
+      outcomeOf(choice, again, rollup);
+    }
+    expect(anew.now).toEqual(here);
+  });
+
+  it('are left alone where they are few, known, or there is one core', async () => {
+    const choices = choiceDraws(record, rollup);
+    const known = nothing();
+    for (const choice of choices)
+      for (const [name, result] of drawnOfChoice(choice)) known.before.set(name, result);
+    const size = known.before.size;
+    for (const [results, how] of [
+      [nothing(), { many: choices.length + 1, cores: 2 }],
+      [nothing(), { many: 1, cores: 1 }],
+      [known, { many: 1, cores: 2 }],
+    ] as const) {
+      const ahead = drawsAhead(results, how);
+      ahead.begin(choices);
+      await ahead.done();
+      expect([0, size]).toContain(results.before.size);
+    }
+  });
+
+  it('that can’t be drawn stop the build', async () => {
+    const ahead = drawsAhead(nothing(), { many: 1, cores: 2 });
+    const [one] = choiceDraws(record, rollup);
+    ahead.begin([{ ...one, sums: { drivers: [] } } as unknown as NonNullable<typeof one>]);
+    await expect(ahead.done()).rejects.toThrow(/The choices can’t be drawn/);
+    await ahead.rest();
+  });
+
+  it('are given up when the build ends early', async () => {
+    const ahead = drawsAhead(nothing(), { many: 1, cores: 2 });
+    ahead.begin(choiceDraws(record, rollup));
+    await ahead.rest();
+    await expect(ahead.done()).rejects.toThrow(/ended/);
+  });
+});
