@@ -79,15 +79,20 @@ function buildOver(): Promise<Ran> {
   return runNode(['src/commands/build.ts', '--out', SITE], { env: { RECORD: resolve(FOLDER) } });
 }
 
-/** Builds again after the last entry was changed, and puts the entry back. */
+/** Builds again after the last entry was changed, each time from the entry as it was, and puts it back. */
 async function afterChange(change: (text: string) => string): Promise<Ran> {
   const { path, text } = await lastEntry();
-  try {
-    await writeFile(path, change(text));
-    return await buildOver();
-  } finally {
-    await writeFile(path, text);
+  const ran: Ran[] = [];
+  for (let time = 0; time < TIMES; time++) {
+    try {
+      await writeFile(path, change(text));
+      ran.push(await buildOver());
+    } finally {
+      await writeFile(path, text);
+    }
+    if (time < TIMES - 1) await buildOver();
   }
+  return shortest(ran);
 }
 
 /** The last day of the record, which ends in its words. */
