@@ -3,10 +3,14 @@
 import type { Made } from '../photos/make.ts';
 import type { ChoiceDraws } from '../rollup/ahead/choice-draws.ts';
 import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
+import type { FinishDraws } from '../rollup/ahead/finish-draws.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
 /** Digests of what pages were drawn from, by path: of those that lie in the last site, and of those of this one. */
 export type PagesDrawn = { before: ReadonlyMap<string, string>; now: Map<string, string> };
+
+/** What is to be drawn of every choice, and of the forecasts that pages show. */
+export type DrawsAhead = { choices: readonly ChoiceDraws[]; finishes: readonly FinishDraws[] };
 
 /** A folder that was opened, with its web pictures made, and what was drawn before. */
 export type Handed = {
@@ -14,8 +18,8 @@ export type Handed = {
   made: Made;
   drawn?: DrawnBefore;
   pages?: PagesDrawn;
-  /** Is told what is to be drawn of every choice, as soon as that is known. */
-  ahead?: (choices: readonly ChoiceDraws[]) => void;
+  /** Is told what is to be drawn, as soon as that is known. */
+  ahead?: (draws: DrawsAhead) => void;
 };
 
 /** What a page that stands answers in place of itself, as a server does of one that its reader has. */

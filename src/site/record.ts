@@ -12,6 +12,7 @@ import { type Problem, sorted } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import { choiceDraws } from '../rollup/ahead/choice-draws.ts';
 import { drawnBefore } from '../rollup/ahead/drawn-before.ts';
+import { finishDraws } from '../rollup/ahead/forecast.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { rollUp } from '../rollup/roll-up.ts';
 import { audienceNamed, type Sees, seesOf } from '../views/audience.ts';
@@ -91,7 +92,10 @@ async function open(handed: Handed | undefined): Promise<Site> {
   // The one thing of the rest that a history may be asked for: sums, in words and tables.
   const came = sees.came ? { came: bookCosts(whole, rollUp(whole)) } : {};
   const rollup = rollUp(record);
-  if (handed?.ahead && sees.money) handed.ahead(choiceDraws(record, rollup));
+  if (handed?.ahead && sees.money) {
+    const isKnown = (name: string) => handed.drawn?.before.has(name) ?? false;
+    handed.ahead({ choices: choiceDraws(record, rollup), finishes: finishDraws(record, rollup, isKnown) });
+  }
   return { ...told(problems, read), today, record, rollup, photos, ...came };
 }
 

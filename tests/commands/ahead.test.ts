@@ -7,13 +7,18 @@ import type { CarRecord } from '../../src/record/record.ts';
 import { choiceDraws, drawnOfChoice } from '../../src/rollup/ahead/choice-draws.ts';
 import { comparedChoice } from '../../src/rollup/ahead/compared.ts';
 import { type DrawnBefore, drawnBefore } from '../../src/rollup/ahead/drawn-before.ts';
+import { finishFigures } from '../../src/rollup/ahead/finish-draws.ts';
+import { finishDraws, forecastOf } from '../../src/rollup/ahead/forecast.ts';
 import { outcomeOf } from '../../src/rollup/ahead/outcome.ts';
 import type { Rollup } from '../../src/rollup/cost-lines.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
 
 let record: CarRecord;
 let rollup: Rollup;
+const ONE = { choices: 1, lines: 1 };
 const nothing = (): DrawnBefore => ({ before: new Map(), now: new Map() });
+
+const everything = () => ({ choices: choiceDraws(record, rollup), finishes: finishDraws(record, rollup) });
 
 beforeAll(async () => {
   record = (await openFolder(resolve('content'))).record as CarRecord;
@@ -23,8 +28,8 @@ beforeAll(async () => {
 describe('choices drawn on another core', () => {
   it('are the ones that pages ask for, and nothing is drawn twice', async () => {
     const results = nothing();
-    const ahead = drawsAhead(results, { many: 1, cores: 2 });
-    ahead.begin(choiceDraws(record, rollup));
+    const ahead = drawsAhead(results, { many: ONE, cores: 2 });
+    ahead.begin(everything());
     await ahead.done();
     expect(results.before.size).toBeGreaterThan(record.choices.length);
 
@@ -33,11 +38,15 @@ describe('choices drawn on another core', () => {
       comparedChoice(choice, record, rollup.lines);
       outcomeOf(choice, record, rollup);
     }
+    forecastOf(record, rollup);
+    forecastOf(record, rollup, { corrected: false });
     expect([...results.now.keys()].sort()).toEqual([...results.before.keys()].sort());
     for (const [name, result] of results.now) expect(result).toBe(results.before.get(name));
 
     // The same in this thread, each choice by itself.
-    const here = new Map(choiceDraws(record, rollup).flatMap(drawnOfChoice));
+    const finishes = finishDraws(record, rollup).map((draws) => [draws.name, finishFigures(draws)] as const);
+    expect(finishes.length).toBe(2);
+    const here = new Map([...choiceDraws(record, rollup).flatMap(drawnOfChoice), ...finishes]);
     expect(results.before).toEqual(here);
     const anew = nothing();
     const again = { ...record };
@@ -46,6 +55,8 @@ describe('choices drawn on another core', () => {
       comparedChoice(choice, again, rollup.lines);
       outcomeOf(choice, again, rollup);
     }
+    forecastOf(again, { ...rollup });
+    forecastOf(again, { ...rollup }, { corrected: false });
     expect(anew.now).toEqual(here);
   });
 
@@ -54,30 +65,35 @@ describe('choices drawn on another core', () => {
     const known = nothing();
     for (const choice of choices)
       for (const [name, result] of drawnOfChoice(choice)) known.before.set(name, result);
+    for (const draws of finishDraws(record, rollup)) known.before.set(draws.name, finishFigures(draws));
     const size = known.before.size;
     for (const [results, how] of [
-      [nothing(), { many: choices.length + 1, cores: 2 }],
-      [nothing(), { many: 1, cores: 1 }],
-      [known, { many: 1, cores: 2 }],
+      [nothing(), { many: { choices: choices.length + 1, lines: 9999 }, cores: 2 }],
+      [nothing(), { many: ONE, cores: 1 }],
+      [known, { many: ONE, cores: 2 }],
     ] as const) {
       const ahead = drawsAhead(results, how);
-      ahead.begin(choices);
+      const isKnown = (name: string) => results.before.has(name);
+      ahead.begin({ choices, finishes: finishDraws(record, rollup, isKnown) });
       await ahead.done();
       expect([0, size]).toContain(results.before.size);
     }
   });
 
   it('that can’t be drawn stop the build', async () => {
-    const ahead = drawsAhead(nothing(), { many: 1, cores: 2 });
+    const ahead = drawsAhead(nothing(), { many: ONE, cores: 2 });
     const [one] = choiceDraws(record, rollup);
-    ahead.begin([{ ...one, sums: { drivers: [] } } as unknown as NonNullable<typeof one>]);
-    await expect(ahead.done()).rejects.toThrow(/The choices can’t be drawn/);
+    ahead.begin({
+      choices: [{ ...one, sums: { drivers: [] } } as unknown as NonNullable<typeof one>],
+      finishes: [],
+    });
+    await expect(ahead.done()).rejects.toThrow(/What lies ahead can’t be drawn/);
     await ahead.rest();
   });
 
   it('are given up when the build ends early', async () => {
-    const ahead = drawsAhead(nothing(), { many: 1, cores: 2 });
-    ahead.begin(choiceDraws(record, rollup));
+    const ahead = drawsAhead(nothing(), { many: ONE, cores: 2 });
+    ahead.begin(everything());
     await ahead.rest();
     await expect(ahead.done()).rejects.toThrow(/ended/);
   });

@@ -1,7 +1,8 @@
-// Draws the choices of a large record on another core while their pages wait for the others.
+// Draws the choices and the forecast of a large record on another core while their pages wait for the others.
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { type ChoiceDraws, optionsName } from '../../rollup/ahead/choice-draws.ts';
+import type { DrawsAhead } from '../../disk/handed.ts';
+import { optionsName } from '../../rollup/ahead/choice-draws.ts';
 import type { DrawnBefore } from '../../rollup/ahead/drawn-before.ts';
 
 /** What the other thread says: results by name, or why there are none. */
@@ -9,15 +10,15 @@ export type Told = { drawn: [name: string, result: unknown][] } | { failed: stri
 
 /** `begin` is told what to draw, `done` waits until it is drawn, and `rest` ends it wherever it is. */
 export type Ahead = {
-  begin: (choices: readonly ChoiceDraws[]) => void;
+  begin: (draws: DrawsAhead) => void;
   done: () => Promise<void>;
   rest: () => Promise<void>;
 };
 
-/** Choices from which on another thread is worth its start. */
-const MANY = 12;
+/** Choices, and lines of a forecast, from which on another thread is worth its start. */
+const MANY = { choices: 12, lines: 60 };
 
-/** Puts results among those that were drawn `before`; of few choices, or with one core, they are drawn where they are asked for. */
+/** Puts results among those that were drawn `before`; few of them, or with one core, are drawn where they are asked for. */
 export function drawsAhead(
   { before }: DrawnBefore,
   { many = MANY, cores = availableParallelism() } = {},
@@ -25,16 +26,21 @@ export function drawsAhead(
   let thread: Worker | undefined;
   let told: Promise<Told> | undefined;
   return {
-    begin: (choices) => {
-      const fresh = choices.filter((choice) => !before.has(optionsName(choice)));
-      if (thread || fresh.length < many || cores < 2) return;
+    begin: ({ choices, finishes }) => {
+      if (thread || cores < 2) return;
+      const fresh: DrawsAhead = {
+        choices: choices.filter((choice) => !before.has(optionsName(choice))),
+        finishes,
+      };
+      const lines = fresh.finishes.reduce((sum, { items }) => sum + items.length, 0);
+      if (fresh.choices.length < many.choices && lines < many.lines) return;
       thread = new Worker(new URL('ahead-thread.ts', import.meta.url), { workerData: fresh });
       told = toldBy(thread);
     },
     done: async () => {
       const end = await told;
       if (!end) return;
-      if ('failed' in end) throw new Error(`The choices can’t be drawn.\n${end.failed}`);
+      if ('failed' in end) throw new Error(`What lies ahead can’t be drawn.\n${end.failed}`);
       for (const [name, result] of end.drawn) before.set(name, result);
     },
     rest: async () => {
@@ -47,6 +53,6 @@ function toldBy(thread: Worker): Promise<Told> {
   return new Promise((done) => {
     thread.once('message', done);
     thread.once('error', (error) => done({ failed: String(error) }));
-    thread.once('exit', () => done({ failed: 'The thread that drew them ended.' }));
+    thread.once('exit', () => done({ failed: 'The thread that drew it ended.' }));
   });
 }

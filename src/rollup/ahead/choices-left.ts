@@ -84,15 +84,19 @@ export function sumsOf(
 }
 
 /** Draws of a counted choice. While it is open each of its ways is equally likely, picked anew in every draw. */
-export function drawChoice({ choice, chosen }: ChoiceLeft, sums: ChoiceSums, sampling: Sampling): DrawnItem {
+export function drawChoice(
+  { id: own, chosen }: { id: string; chosen: string | undefined },
+  sums: ChoiceSums,
+  sampling: Sampling,
+): DrawnItem {
   const options = drawOptions(planOf(sums), sampling, 'pert');
   // In order of their names, so that the order in which they are written changes nothing.
   const ways = [...options]
-    .filter(([id]) => chosen === undefined || id === `${choice.id}: ${chosen}`)
+    .filter(([id]) => chosen === undefined || id === `${own}: ${chosen}`)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, draws]) => draws);
   const drawer = drawerFor(sampling);
-  const pick = drawer.drawChances(`choice ${choice.id}`);
+  const pick = drawer.drawChances(`choice ${own}`);
   const hours = new Float64Array(drawer.draws);
   const money = new Float64Array(drawer.draws);
   for (let d = 0; d < drawer.draws; d++) {
@@ -100,10 +104,10 @@ export function drawChoice({ choice, chosen }: ChoiceLeft, sums: ChoiceSums, sam
     hours[d] = way?.hours[d] ?? 0;
     money[d] = way?.cost[d] ?? 0;
   }
-  return { id: choiceItem(choice), hours, money };
+  return { id: choiceItem({ id: own }), hours, money };
 }
 
-export const choiceItem = ({ id }: Choice) => `choice ${id}`;
+export const choiceItem = ({ id }: Pick<Choice, 'id'>) => `choice ${id}`;
 
 /** Hours and money at the likely figures, or as expected, the mean over the ways that are still open. */
 export function choiceAt(

@@ -1,5 +1,5 @@
 // The forecast: what is spent, what is left of every planned line, and where that ends, at the rules of the last day.
-import { type Both, type Finish, finishOf, type ItemLeft } from '../../estimate/uncertain/finish.ts';
+import type { Both, Finish, ItemLeft } from '../../estimate/uncertain/finish.ts';
 import { CORRELATION, DRAWS } from '../../estimate/uncertain/sample.ts';
 import type { Day } from '../../figures/days.ts';
 import type { Minor } from '../../figures/money.ts';
@@ -12,13 +12,13 @@ import {
   choiceAt,
   choiceItem,
   choicesLeft,
-  drawChoice,
   sumsOf,
   type Uncounted,
 } from './choices-left.ts';
 import { lastDay, seedOf } from './compared.ts';
-import { drawnOnce } from './drawn-before.ts';
+import { drawnName, drawnOnce } from './drawn-before.ts';
 import { type Experience, experienceOf } from './experience.ts';
+import { type FinishDraws, finishFigures } from './finish-draws.ts';
 import type { LineLeft } from './line-left.ts';
 import {
   expectedMaterials,
@@ -83,39 +83,89 @@ export function forecastOf(
   return forecast;
 }
 
-function drawn(record: CarRecord, rollup: Rollup, corrected: boolean, draws: number): Forecast {
-  const sampling = { seed: seedOf(record), draws };
+/**
+ * The draws of the forecasts that pages show: with what finished lines taught, and without where they taught anything.
+ * Those whose results are `known` are left out.
+ */
+export function finishDraws(
+  record: CarRecord,
+  rollup: Rollup,
+  known: (name: string) => boolean = () => false,
+): FinishDraws[] {
+  const { hours, money } = basisOf(record, rollup, true).experience;
+  const both = hours.used || money.used ? [true, false] : [true];
+  return both
+    .map((corrected) => ({ corrected, draws: DRAWS }))
+    .filter((options) => !known(finishName(record, options)))
+    .map((options) => drawsOf(basisOf(record, rollup, options.corrected), record, rollup, options));
+}
+
+/** What a forecast rests on before anything is drawn. */
+type Basis = ReturnType<typeof basisFor>;
+
+const bases = once((_rollup: Rollup) => new Map<boolean, Basis>());
+
+function basisOf(record: CarRecord, rollup: Rollup, corrected: boolean): Basis {
+  const known = bases(rollup);
+  const basis = known.get(corrected) ?? basisFor(record, rollup, corrected);
+  known.set(corrected, basis);
+  return basis;
+}
+
+function basisFor(record: CarRecord, rollup: Rollup, corrected: boolean) {
   const experience = experienceOf(record, rollup, corrected);
   const { counted, uncounted } = choicesLeft(record, rollup);
   const { lines, unestimated } = linesAhead(record, rollup, experience, counted);
   const before = pricesOf(record, rollup.lines);
   const prices = capped(before, expectedMaterials(lines, counted, record, rollup, before));
   const spent = { hours: rollup.total.minutes / 60, money: rollup.total.charged };
+  return { experience, counted, uncounted, lines, unestimated, prices, spent };
+}
+
+function drawsOf(
+  { lines, counted, prices, spent }: Basis,
+  record: CarRecord,
+  rollup: Rollup,
+  { corrected, draws }: Required<ForecastOptions>,
+): FinishDraws {
+  const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
+  const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
+  return {
+    name: finishName(record, { corrected, draws }),
+    spent,
+    items: priced.map(({ item }) => item),
+    choices: choices.map(({ each: { choice, chosen }, sums }) => ({
+      id: choice.id,
+      ...(chosen !== undefined && { chosen }),
+      sums,
+    })),
+    sampling: { seed: seedOf(record), draws },
+    agreed: rollup.agreed,
+    likelyLeft:
+      sum(priced.map(({ line, item }) => likelyMoney(line, item))) +
+      sum(choices.map(({ each, sums }) => choiceAt(each, sums, 'likely').money)),
+  };
+}
+
+const finishFrom = (record: CarRecord, { corrected, draws }: Required<ForecastOptions>) => [
+  figuresDigest(record),
+  corrected,
+  draws,
+];
+
+const finishName = (record: CarRecord, options: Required<ForecastOptions>) =>
+  drawnName('finish', finishFrom(record, options));
+
+function drawn(record: CarRecord, rollup: Rollup, corrected: boolean, draws: number): Forecast {
+  const basis = basisOf(record, rollup, corrected);
+  const { experience, counted, uncounted, lines, unestimated, prices, spent } = basis;
   const { agreed, planned } = rollup;
+  const options = { corrected, draws };
   const { within, likelyLeft, items, ...finish } = drawnOnce(
     record,
     'finish',
-    [figuresDigest(record), corrected, draws],
-    () => {
-      const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
-      const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
-      const { within, ...finish } = finishOf(
-        {
-          spent,
-          items: priced.map(({ item }) => item),
-          drawn: choices.map(({ each, sums }) => drawChoice(each, sums, sampling)),
-        },
-        sampling,
-      );
-      return {
-        ...finish,
-        // Half a minor unit: what is charged is rounded to whole ones.
-        within: agreed > 0 ? within(agreed + 0.5) : undefined,
-        likelyLeft:
-          sum(priced.map(({ line, item }) => likelyMoney(line, item))) +
-          sum(choices.map(({ each, sums }) => choiceAt(each, sums, 'likely').money)),
-      };
-    },
+    finishFrom(record, options),
+    () => finishFigures(drawsOf(basis, record, rollup, options)),
   );
   const byId = new Map(items.map((item) => [item.id, item]));
   const left = (id: string) => byId.get(id) as ItemLeft;
