@@ -1,10 +1,8 @@
 // Makes what isn't kept yet, and keeps it; of two camera files with the same content, one.
-import { cameraFacts } from './camera-facts.ts';
 import { type Facts, keepFacts, keepPictures, readKept } from './kept.ts';
 import { measured } from './measured.ts';
 import { type Names, namesOf } from './plan.ts';
 import { room } from './turns.ts';
-import { webPictures } from './web-pictures.ts';
 
 /** What came of a camera file, and the names it is kept under. */
 export type Found = { names: Names; facts: Facts };
@@ -21,6 +19,9 @@ export function maker({ cache, work }: { cache: string; work: string }) {
     const size = await measured(camera);
     if ('why' in size) return keepFacts({ cache, work }, names, { refused: size });
     count += 1;
+    // What decodes is only loaded where something is decoded: most builds start sooner without it.
+    const { cameraFacts } = await import('./camera-facts.ts');
+    const { webPictures } = await import('./web-pictures.ts');
     const pictures = await decoding(size.pixels, () => webPictures(camera));
     if ('why' in pictures) return keepFacts({ cache, work }, names, { refused: pictures });
     return keepPictures({ cache, work }, names, pictures, cameraFacts(camera));

@@ -1,6 +1,5 @@
 // Reads the head of a camera file alone: whether it is a picture that can be read, and how large it is.
 import { open } from 'node:fs/promises';
-import sharp from 'sharp';
 import { HEAD_BYTES, kindOf } from './kind.ts';
 import { MOST_PIXELS, type Verdict } from './verdict.ts';
 
@@ -29,6 +28,8 @@ function unreadKind(head: Buffer): Verdict | undefined {
 
 async function size(camera: Buffer | string): Promise<{ pixels: number } | Verdict> {
   try {
+    // Only what makes or measures pictures waits for it: most builds do neither.
+    const { default: sharp } = await import('sharp');
     const { width, height } = await sharp(camera, { limitInputPixels: false }).metadata();
     return width * height > MOST_PIXELS ? { why: 'too-large', width, height } : { pixels: width * height };
   } catch {

@@ -8,7 +8,7 @@ import type { Frame } from '../views/frame.ts';
 import { frame } from './record.ts';
 
 /** What a page shows: plain values and lists. Of a body of words the text alone counts, since the rest follows from it. */
-type Shown = { body?: Body };
+type Shown = { body?: Body; [name: string]: unknown };
 
 /** The answer that the page at `path` stands, if it was drawn before from the same. Nothing is compared where nothing is kept. */
 export async function stands(path: string, { body, ...shown }: Shown): Promise<Response | undefined> {

@@ -15,9 +15,9 @@ import { takenText } from './shot-words.ts';
 import { allShots } from './timeline.ts';
 
 /** A classic script that puts the index where the page’s own script finds it: nothing is fetched. */
-export function searchScript(record: CarRecord, photos: Photos): string {
+export function searchScript(found: readonly Searched[]): string {
   const index = new MiniSearch<Searched>(SEARCH);
-  index.addAll(searched(record, photos));
+  index.addAll(found);
   return `globalThis.recordSearch=${jsonInPage(index)};\n`;
 }
 

@@ -56,7 +56,7 @@ describe('the search', () => {
     const spoiled = viewed({
       'parts/cowl.md': '---\nname: "Cowl </script><script>"\ngroup: Body panels\n---\n',
     });
-    const script = searchScript(spoiled.record, new Map());
+    const script = searchScript(searched(spoiled.record, new Map()));
     expect(script).not.toContain('</script');
     expect(script).toMatch(/^globalThis\.recordSearch=\{.*\};\n$/s);
   });

@@ -1,4 +1,5 @@
 // The sections of a part's page of measurements: a drawing where one can be made, and the tables behind it.
+import { once } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import { type GapPair, gapPairs } from '../../rollup/measured/sides.ts';
 import { type Kind, type MeasuredOf, measurementsOf, type Thing } from '../../rollup/measured.ts';
@@ -31,7 +32,17 @@ export type Section = {
   says: string[];
 };
 
+/** Worked out once: the list of parts that are drawn asks, and the page of each. */
 export function sectionsOf(part: string, record: CarRecord): Section[] {
+  const known = byPart(record);
+  const sections = known.get(part) ?? sectionsOfPart(part, record);
+  known.set(part, sections);
+  return sections;
+}
+
+const byPart = once((_record: CarRecord) => new Map<string, Section[]>());
+
+function sectionsOfPart(part: string, record: CarRecord): Section[] {
   const { things } = measurementsOf(record);
   const own = things.filter((thing) => thing.part === part);
   const levels = own.filter((thing): thing is LevelThing => thing.kind === 'level');

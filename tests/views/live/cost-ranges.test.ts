@@ -63,9 +63,9 @@ describe('the bars of a choice', () => {
 
   it('carry their figures and names themselves', () => {
     const words = (width: number) =>
-      [...chartSvg(rangesChart(ranges, TWO.currency, width), 'title', 'id').matchAll(/<text[^>]*>([^<]*)/g)].map(
-        ([, text]) => text,
-      );
+      [
+        ...chartSvg(rangesChart(ranges, TWO.currency, width), 'title', 'id').matchAll(/<text[^>]*>([^<]*)/g),
+      ].map(([, text]) => text);
     expect(words(WIDE)).toEqual(
       expect.arrayContaining([
         '$3,800',
@@ -78,7 +78,9 @@ describe('the bars of a choice', () => {
       ...range,
       name: 'Repair the original by hand, with every old rivet put back where it was',
     }));
-    const cut = [...chartSvg(rangesChart(long, TWO.currency, NARROW), 'title', 'id').matchAll(/>([^<]* …)</g)];
+    const cut = [
+      ...chartSvg(rangesChart(long, TWO.currency, NARROW), 'title', 'id').matchAll(/>([^<]* …)</g),
+    ];
     expect(cut).toHaveLength(2);
   });
 
