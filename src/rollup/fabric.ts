@@ -1,4 +1,5 @@
 // What each part is made of now, and how much of the car is original, repaired or new, counted by parts.
+import { once } from '../record/once.ts';
 import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 
 /** `now` is one of the record's words for fabric, or `original-repaired`; `note` says how much of the part it is. */
@@ -27,12 +28,20 @@ export function fabricOf(part: Part, record: CarRecord): FabricNow | undefined {
 
 /** What the log says of a part’s fabric, oldest first. */
 function fabricLogged(part: Part, record: CarRecord): (FabricNow & { entry: Entry })[] {
-  return record.entries.flatMap((entry) =>
-    (entry.fabric ?? [])
-      .filter((line) => line.part === part.id)
-      .map(({ now, note }) => ({ now, ...(note !== undefined && { note }), entry })),
-  );
+  return (loggedByPart(record).get(part.id) ?? []).map(({ entry, line: { now, note } }) => ({
+    now,
+    ...(note !== undefined && { note }),
+    entry,
+  }));
 }
+
+/** Grouped once: every part asks. */
+const loggedByPart = once(({ entries }: CarRecord) =>
+  Map.groupBy(
+    entries.flatMap((entry) => (entry.fabric ?? []).map((line) => ({ entry, line }))),
+    ({ line }) => line.part,
+  ),
+);
 
 /** The choices decided on a part, in order of the day. */
 export function decidedOn(part: Part, record: CarRecord): Choice[] {

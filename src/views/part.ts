@@ -109,32 +109,40 @@ const entriesByPart = once((record: CarRecord) => {
 
 /** Readings taken on a part, oldest first, each with what follows from it. */
 export function readingsOfPart(part: Part, record: CarRecord) {
-  return measurementsOf(record)
-    .readings.filter((measured) => measured.part === part.id)
-    .map((measured) => ({
-      day: datedText(measured.day),
-      page: page.day(measured.entry),
-      kind: measured.kind,
-      state: measured.state,
-      text: readingText(measured.reading, record.units),
-      result: resultText(measured, record.units),
-      note: measured.reading.note ?? '',
-    }));
+  return (readingsByPart(record).get(part.id) ?? []).map((measured) => ({
+    day: datedText(measured.day),
+    page: page.day(measured.entry),
+    kind: measured.kind,
+    state: measured.state,
+    text: readingText(measured.reading, record.units),
+    result: resultText(measured, record.units),
+    note: measured.reading.note ?? '',
+  }));
 }
+
+/** Grouped once: the page of every part asks. */
+const readingsByPart = once((record: CarRecord) =>
+  Map.groupBy(measurementsOf(record).readings, ({ part }) => part),
+);
 
 /** Tags of what came off a part. */
 export function marksOfPart(part: Part, record: CarRecord) {
-  return record.entries.flatMap((entry) =>
-    (entry.marks ?? [])
-      .filter((mark) => mark.part === part.id)
-      .map(({ mark, what, count, kept, as, 'from-where': where }) => ({
-        mark,
-        what: count === undefined ? what : `${what} (${count})`,
-        where: where ?? '',
-        kept: kept ?? '',
-        as,
-        day: datedText(entry.day),
-        page: page.day(entry.id),
-      })),
+  return (marksByPart(record).get(part.id) ?? []).map(
+    ({ entry, mark: { mark, what, count, kept, as, 'from-where': where } }) => ({
+      mark,
+      what: count === undefined ? what : `${what} (${count})`,
+      where: where ?? '',
+      kept: kept ?? '',
+      as,
+      day: datedText(entry.day),
+      page: page.day(entry.id),
+    }),
   );
 }
+
+const marksByPart = once(({ entries }: CarRecord) =>
+  Map.groupBy(
+    entries.flatMap((entry) => (entry.marks ?? []).map((mark) => ({ entry, mark }))),
+    ({ mark }) => mark.part,
+  ),
+);
