@@ -23,6 +23,10 @@ export type KeptPages = Map<string, { digest: string; sign: string }>;
 
 const FOLDER = join('.cache', 'kept');
 
+/** What texts say is kept in so many files: after a change in one text, one of them is written anew. */
+const PILES = 16;
+const pileOf = (file: string) => Number.parseInt(digestOf(file).slice(0, 4), 16) % PILES;
+
 /** What this `program` kept of a folder for one `audience`. */
 export async function keptOf(folder: string, audience: string, program: string): Promise<Kept> {
   const record = digestOf(await realpath(folder).catch(() => folder)).slice(0, 16);
@@ -32,13 +36,18 @@ export async function keptOf(folder: string, audience: string, program: string):
   let keepSheets = async () => {};
   const reading = async (files: readonly WrittenFile[]) => {
     const by = `${program} ${digestOf(carText(files))}`;
-    const known = await before<KeptSheets>('sheets', by);
-    const places = placesOf(known);
-    const now: KeptSheets = new Map();
+    const piles = await Promise.all(
+      Array.from({ length: PILES }, async (_, i) => {
+        const known = await before<KeptSheets>(`sheets-${i}`, by);
+        return { i, known, places: placesOf(known), now: new Map() as KeptSheets };
+      }),
+    );
     keepSheets = async () => {
-      if (!sameSheets(known, places, now)) await writeKeptValue(file('sheets'), by, now);
+      for (const { i, known, places, now } of piles) {
+        if (!sameSheets(known, places, now)) await writeKeptValue(file(`sheets-${i}`), by, now);
+      }
     };
-    return readKept(known, now);
+    return readKept(({ file }) => piles[pileOf(file)] as (typeof piles)[number]);
   };
   const kept: Kept = {
     reading,

@@ -6,11 +6,15 @@ import { digestOf } from './kept-value.ts';
 /** Sheets by file, each with the digest of its text. */
 export type KeptSheets = Map<string, { digest: string; sheet: PlainSheet }>;
 
-/** Reads texts by what was kept of them; what is to be kept is put into `now`. */
-export function readKept(before: KeptSheets | undefined, now: KeptSheets): SheetsRead {
+/** What was kept, and what is to be kept the next time. */
+type Pile = { known: KeptSheets | undefined; now: KeptSheets };
+
+/** Reads texts by what was kept of them in their pile; what is to be kept is put into its `now`. */
+export function readKept(pileOf: (written: WrittenFile) => Pile): SheetsRead {
   return (written, schema) => {
+    const { known, now } = pileOf(written);
     const digest = digestOf(written.text);
-    const one = before?.get(written.file);
+    const one = known?.get(written.file);
     if (one?.digest === digest) {
       now.set(written.file, one);
       return { sheet: sheetFrom(one.sheet, written), problems: [] };
@@ -26,8 +30,8 @@ export function readKept(before: KeptSheets | undefined, now: KeptSheets): Sheet
 /** Whether what is to be kept is what was kept, with no place more. */
 export function sameSheets(before: KeptSheets | undefined, placesBefore: number, now: KeptSheets): boolean {
   return (
-    before?.size === now.size &&
-    [...now].every(([file, kept]) => before.get(file) === kept) &&
+    (before?.size ?? 0) === now.size &&
+    [...now].every(([file, kept]) => before?.get(file) === kept) &&
     placesOf(now) === placesBefore
   );
 }

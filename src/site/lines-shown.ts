@@ -19,7 +19,7 @@ export function linesShown(by: Grouping, row: Row, record: CarRecord): LinesShow
 }
 
 /** The same with a digest in place of each row: a line stands in a table of every grouping, and is summed up once. */
-export function linesCompared({ groups, ...shown }: LinesShown): object {
+export function linesCompared({ groups, ...shown }: LinesShown): Record<string, unknown> {
   return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(digestOf) })) };
 }
 

@@ -9,11 +9,14 @@ import { rollUp } from '../../src/rollup/roll-up.ts';
 import { linesCompared, linesShown } from '../../src/site/lines-shown.ts';
 import { stands } from '../../src/site/stands.ts';
 import { seesOf } from '../../src/views/audience.ts';
+import { monthsOfDays } from '../../src/views/days.ts';
 import type { LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
 import { dayShown } from '../../src/views/shown/day.ts';
+import { monthShown } from '../../src/views/shown/month.ts';
 import { partShown } from '../../src/views/shown/part.ts';
 import { photosShown } from '../../src/views/shown/photos.ts';
+import { statementAt, statementKeys } from '../../src/views/statements.ts';
 import { shotMonths } from '../../src/views/timeline.ts';
 
 const SITE = join('src', 'site');
@@ -124,6 +127,8 @@ it('what such pages of the demonstration show is all plain', async () => {
     ...record.parts.map((part) => partShown(part, { record, rollup, photos }, sees)),
     ...drawnParts(record).map((part) => measuredPart(part, record)),
     ...Object.values(rollup.tables).flatMap(({ by, rows }) => rows.map((row) => linesShown(by, row, record))),
+    ...monthsOfDays(record, rollup).map(({ month }) => monthShown(month, { record, rollup, photos })),
+    ...statementKeys(record).map((key) => statementAt(record, key)),
     ...shotMonths(record, photos).flatMap(({ pages }) =>
       pages.map(({ path }) => photosShown(path, record, photos)),
     ),
