@@ -61,7 +61,7 @@ export async function buildSite(
   const last = kept.site.place === place ? kept.site : { published: new Map(), pages: new Map() };
   const standing = standingPages(place, last.pages);
   const ahead = drawsAhead(kept.drawn);
-  handToPages({ opened, made, drawn: kept.drawn, pages: standing.pages, ahead: ahead.begin });
+  handToPages({ opened, made, drawn: kept.drawn, last: standing.last, ahead: ahead.begin });
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
     const { pages, beside } = await compiled;

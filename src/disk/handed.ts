@@ -6,8 +6,8 @@ import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { FinishDraws } from '../rollup/ahead/finish-draws.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
-/** Digests of what pages were drawn from, by path: of those that lie in the last site, and of those of this one. */
-export type PagesDrawn = { before: ReadonlyMap<string, string>; now: Map<string, string> };
+/** The last site: whether it has the page at a path as drawn from what the text says, and the status that says so. */
+export type LastSite = { has: (path: string, drawnFrom: string) => boolean; stands: number };
 
 /** What is to be drawn of every choice, and of the forecasts that pages show. */
 export type DrawsAhead = { choices: readonly ChoiceDraws[]; finishes: readonly FinishDraws[] };
@@ -17,13 +17,10 @@ export type Handed = {
   opened: Omit<OpenedFolder, 'known'>;
   made: Made;
   drawn?: DrawnBefore;
-  pages?: PagesDrawn;
+  last?: LastSite;
   /** Is told what is to be drawn, as soon as that is known. */
   ahead?: (draws: DrawsAhead) => void;
 };
-
-/** What a page that stands answers in place of itself, as a server does of one that its reader has. */
-export const STANDS = 304;
 
 const shared = globalThis as { ashframeHanded?: Handed };
 

@@ -1,23 +1,16 @@
 // A page that would come out as it lies in the last site isn't drawn again. Pages that may stand lay all that they show
 // before a component of `shown/`, which knows nothing else of the record but its frame.
-import { hash } from 'node:crypto';
-import { handedToPages, STANDS } from '../disk/handed.ts';
-import type { Body } from '../record/body.ts';
-import { once } from '../record/once.ts';
-import type { Frame } from '../views/frame.ts';
-import { frame } from './record.ts';
+import { comparedBy, type Shown } from '../views/shown/compared.ts';
+import { frame, lastSite } from './record.ts';
 
-/** What a page shows: plain values and lists. Of a body of words the text alone counts, since the rest follows from it. */
-type Shown = { body?: Body; [name: string]: unknown };
-
-/** The answer that the page at `path` stands, if it was drawn before from the same. Nothing is compared where nothing is kept. */
-export async function stands(path: string, { body, ...shown }: Shown): Promise<Response | undefined> {
-  const pages = handedToPages()?.pages;
-  if (!pages) return undefined;
-  const words = body && [body.line, body.markdown];
-  const digest = hash('sha256', JSON.stringify([frameDigest(await frame()), words, shown]));
-  pages.now.set(path, digest);
-  return pages.before.get(path) === digest ? new Response(null, { status: STANDS }) : undefined;
+/**
+ * The answer that the page at `path` stands, if it was drawn before from the same, as a server gives it for a page that
+ * its reader has. Nothing is compared where nothing is kept.
+ */
+export async function stands(path: string, shown: Shown): Promise<Response | undefined> {
+  const last = lastSite();
+  const text = last && comparedBy(await frame(), shown);
+  return text !== undefined && last?.has(path, text)
+    ? new Response(null, { status: last.stands })
+    : undefined;
 }
-
-const frameDigest = once((frame: Frame) => hash('sha256', JSON.stringify(frame)));

@@ -1,18 +1,17 @@
 // A page may stand only if all that it shows is in what it is compared by: what draws it must know nothing else.
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
-import { afterEach, expect, it } from 'vitest';
-import { type Handed, handToPages } from '../../src/disk/handed.ts';
+import { expect, it } from 'vitest';
 import { openFolder } from '../../src/disk/open-folder.ts';
 import type { Body } from '../../src/record/body.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
-import { linesCompared, linesShown } from '../../src/site/lines-shown.ts';
-import { stands } from '../../src/site/stands.ts';
 import { seesOf } from '../../src/views/audience.ts';
 import { monthsOfDays } from '../../src/views/days.ts';
 import type { LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
+import { comparedBy } from '../../src/views/shown/compared.ts';
 import { dayShown } from '../../src/views/shown/day.ts';
+import { linesCompared, linesShown } from '../../src/views/shown/lines.ts';
 import { monthShown } from '../../src/views/shown/month.ts';
 import { partShown } from '../../src/views/shown/part.ts';
 import { photosShown } from '../../src/views/shown/photos.ts';
@@ -100,8 +99,6 @@ it('lines are compared by all that stands in their rows', () => {
   expect(compared({ dayPage: 'day/2025-03-05.html' })).not.toBe(compared({}));
 });
 
-afterEach(() => handToPages(undefined));
-
 /** Where a value holds what JSON doesn't write, or writes as something else. */
 function notPlain(value: unknown, at: string): string[] {
   if (value === null || value === undefined || typeof value === 'string' || typeof value === 'boolean')
@@ -138,14 +135,11 @@ it('what such pages of the demonstration show is all plain', async () => {
   expect(notPlain({ a: [new Map()], b: () => '', c: Number.NaN }, '')).toEqual(['.a[0]', '.b', '.c']);
 });
 
-it('of words with a tree the text alone counts', async () => {
-  const now = new Map<string, string>();
-  const handed = { opened: { problems: [], read: {}, folder: '', today: '2025-03-05' }, made: {} };
-  handToPages({ ...handed, pages: { before: now, now } } as unknown as Handed);
+it('of words with a tree the text alone counts, and the frame always does', () => {
+  const frame = { car: 'Aldermere', built: '1934', problems: 0, errors: 0, foot: '', parts: {} };
   const body = (markdown: string, tree: object) => ({ body: { markdown, line: 3, tree } as Body });
-  expect(await stands('one.html', body('Words', { children: [1] }))).toBeDefined();
-  expect((await stands('one.html', body('Words', { children: [2] })))?.status).toBe(304);
-  const digest = now.get('one.html');
-  await stands('one.html', body('Other words', { children: [2] }));
-  expect(now.get('one.html')).not.toBe(digest);
+  const words = comparedBy(frame, body('Words', { children: [1] }));
+  expect(comparedBy({ ...frame }, body('Words', { children: [2] }))).toBe(words);
+  expect(comparedBy(frame, body('Other words', { children: [1] }))).not.toBe(words);
+  expect(comparedBy({ ...frame, problems: 1 }, body('Words', { children: [1] }))).not.toBe(words);
 });

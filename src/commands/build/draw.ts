@@ -3,8 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
-import { STANDS } from '../../disk/handed.ts';
-import type { Standing } from './standing.ts';
+import { STANDS, type Standing } from './standing.ts';
 
 /** What Astro compiles pages into. Pages that bring no styles and scripts of their own need nothing of the build. */
 type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {

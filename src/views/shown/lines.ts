@@ -1,11 +1,12 @@
 // What a page of lines shows, and what it is compared by.
-import { hash } from 'node:crypto';
-import { once } from '../record/once.ts';
-import type { CarRecord } from '../record/record.ts';
-import type { Grouping, Row } from '../rollup/cost-lines.ts';
-import { fromLines } from '../views/line-text.ts';
-import { type LineRow, type LinesPage, linesPage } from '../views/lines.ts';
-import { page } from '../views/links.ts';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { once } from '../../record/once.ts';
+import type { CarRecord } from '../../record/record.ts';
+import type { Grouping, Row } from '../../rollup/cost-lines.ts';
+import { fromLines } from '../line-text.ts';
+import { type LineRow, type LinesPage, linesPage } from '../lines.ts';
+import { page } from '../links.ts';
 
 export type LinesShown = LinesPage & { path: string; from: string; code: string };
 
@@ -23,4 +24,4 @@ export function linesCompared({ groups, ...shown }: LinesShown): Record<string, 
   return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(digestOf) })) };
 }
 
-const digestOf = once((row: LineRow) => hash('sha256', JSON.stringify(row), 'base64url'));
+const digestOf = once((row: LineRow) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(row)))));

@@ -1,0 +1,16 @@
+// What a page that may stand is compared by, as text: all that it shows, and the frame around it.
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Body } from '../../record/body.ts';
+import { once } from '../../record/once.ts';
+import type { Frame } from '../frame.ts';
+
+/** What a page shows: plain values and lists. Of a body of words the text alone counts, since the rest follows from it. */
+export type Shown = { body?: Body; [name: string]: unknown };
+
+/** Another text for whatever shows anything else. */
+export function comparedBy(frame: Frame, { body, ...shown }: Shown): string {
+  return JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
+}
+
+const frameDigest = once((frame: Frame) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(frame)))));
