@@ -9,6 +9,7 @@ import { seesOf } from '../../src/views/audience.ts';
 import { monthsOfDays } from '../../src/views/days.ts';
 import type { LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
+import { choiceShown } from '../../src/views/shown/choice.ts';
 import { comparedBy } from '../../src/views/shown/compared.ts';
 import { dayShown } from '../../src/views/shown/day.ts';
 import { linesCompared, linesShown } from '../../src/views/shown/lines.ts';
@@ -122,6 +123,7 @@ it('what such pages of the demonstration show is all plain', async () => {
   const shown = [
     ...record.entries.map((entry) => dayShown(entry, { record, rollup, photos }, sees)),
     ...record.parts.map((part) => partShown(part, { record, rollup, photos }, sees)),
+    ...record.choices.map((choice) => choiceShown(choice, { record, rollup, photos }, sees)),
     ...drawnParts(record).map((part) => measuredPart(part, record)),
     ...Object.values(rollup.tables).flatMap(({ by, rows }) => rows.map((row) => linesShown(by, row, record))),
     ...monthsOfDays(record, rollup).map(({ month }) => monthShown(month, { record, rollup, photos })),
