@@ -46,7 +46,7 @@ export async function siteRows(): Promise<Row[]> {
       ),
       goal: GOAL.full,
     },
-    row('build-drawn', 'the same', full, 'the bare site, its texts not parsed', shortest(drawn).seconds),
+    row('build-drawn', 'the same full build', full, 'the bare site, its texts not parsed', shortest(drawn).seconds),
     again('rebuild-words', 'build after a sentence was added', words),
     again('rebuild-hours', 'build after an hour was changed', hour),
     ...(await weightRows(pages)),
