@@ -19,14 +19,8 @@ const reader = unified().use(remarkParse).use(remarkGfm).freeze();
  */
 const GFM = /[|~@[&]|:-|-:|www|http/i;
 
-/**
- * Parses a body. `line` is the line of the file in which it begins. A statement’s words repeat its figures, and no page is
- * made of them: they have no tree, and are only parsed where a sign of HTML is in them.
- */
+/** Parses a body. `line` is the line of the file in which it begins. */
 export function readBody(file: string, markdown: string, line: number): { body: Body; problems: Problem[] } {
-  if (file.startsWith('statements/') && !markdown.includes('<')) {
-    return { body: { markdown, line, tree: { type: 'root', children: [] } }, problems: [] };
-  }
   const tree = parsed(markdown);
   const deep = tree === undefined ? { line: 1, column: 1 } : tooDeep(tree);
   if (tree && !deep) return { body: { markdown, line, tree }, problems: rawHtml(tree, file, line) };
@@ -45,8 +39,8 @@ export function readBody(file: string, markdown: string, line: number): { body: 
 }
 
 /**
- * A body whose tree no longer says where each of its pieces stands: nobody asks once it is read, and places are most of
- * what a tree weighs. The tree that was given is changed.
+ * A body whose tree no longer says where each of its pieces stands: nobody asks once it is read. The tree that was given
+ * is changed.
  */
 export function withoutPlaces(body: Body): Body {
   const strip = (node: Root | RootContent) => {

@@ -1,7 +1,7 @@
 // Reads one text of a record by its schema: what is in it, and what is wrong with it.
 import type { z } from 'zod';
 import { readBody, withoutPlaces } from './body.ts';
-import { type Path, splitFrontMatter } from './front-matter.ts';
+import { type Path, type Split, splitFrontMatter } from './front-matter.ts';
 import type { Place, Problem } from './place.ts';
 import type { WrittenFile } from './record.ts';
 import { shapeProblems } from './shape-problems.ts';
@@ -15,7 +15,7 @@ export type SheetsRead = (written: WrittenFile, schema: z.ZodType) => ReadSheet;
 /** Reads one file. Of a file with wrong fields, what is right is kept, so that it is still checked. */
 export function readSheet({ file, text }: WrittenFile, schema: z.ZodType): ReadSheet {
   const split = splitFrontMatter(file, text);
-  const words = readBody(file, split.body.markdown, split.body.line);
+  const words = readWords(file, split.body);
   const body = withoutPlaces(words.body);
   const problems = [...split.problems, ...words.problems];
   if (split.broken) return { problems };
@@ -32,6 +32,15 @@ export function readSheet({ file, text }: WrittenFile, schema: z.ZodType): ReadS
   if (!again.success) return { problems: all };
   const wrong = wrongIn([...doubt, ...issues.map(({ path }) => path)]);
   return { sheet: { ...(again.data as object), file, body, placeAt: at, ...wrong }, problems: all };
+}
+
+/**
+ * The words of a file. Those of a statement repeat its figures, and no page is made of them: they get no tree, and are only
+ * parsed where a sign of HTML is in them.
+ */
+function readWords(file: string, { markdown, line }: Split['body']): ReturnType<typeof readBody> {
+  if (!file.startsWith('statements/') || markdown.includes('<')) return readBody(file, markdown, line);
+  return { body: { markdown, line, tree: { type: 'root', children: [] } }, problems: [] };
 }
 
 /** Remembers of each file the last two texts, such as that on the disk and that which is being written. */
