@@ -14,10 +14,13 @@ import { type Audience, BUILT, type Sees, seesOf } from '../views/audience.ts';
 import { namedPhotos } from '../views/photos.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
 import { drawsAhead } from './build/ahead.ts';
-import { compiledPages } from './build/compiled.ts';
+import { type Compiled, compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
 import { programDigest } from './build/program.ts';
 import { standingPages } from './build/standing.ts';
+
+/** Which program builds, by its digest, and what was kept of it. */
+export type Started = { program: string; compiled: Compiled | undefined };
 
 /**
  * Builds the site of the record for one audience into a folder; with `costs` a history says what the work came to. Errors
@@ -30,6 +33,7 @@ export async function buildSite(
   say: (text: string) => void = console.log,
   audience: Audience = 'shop',
   costs = false,
+  { program, compiled: pagesKept }: Started = { program: programDigest(), compiled: undefined },
 ): Promise<boolean> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   publishedWhatever(process.env);
@@ -39,10 +43,9 @@ export async function buildSite(
     console.error(`${out} holds something other than a built site. Name an empty folder, or a new one.`);
     return false;
   }
-  const program = programDigest();
   // Compiled while the record is read; nothing is told of it before the record is.
   const given = new AbortController();
-  const compiled = compiledPages(program, given.signal);
+  const compiled = pagesKept ? Promise.resolve(pagesKept) : compiledPages(program, given.signal);
   compiled.catch(() => {});
   const kept = await keptOf(recordFolder(), `${audience}${costs ? '-costs' : ''}`, program);
   const opened = await openFolder(recordFolder(), undefined, kept);
@@ -61,12 +64,13 @@ export async function buildSite(
   const last = kept.site.place === place ? kept.site : { published: new Map(), pages: new Map() };
   const standing = standingPages(place, last.pages);
   const ahead = drawsAhead(kept.drawn);
-  handToPages({ opened, made, drawn: kept.drawn, last: standing.last, ahead: ahead.begin });
+  handToPages({ opened, made, drawn: kept.drawn, ahead: ahead.begin });
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
     const { pages, beside } = await compiled;
-    await layOut(beside, making, seesOf(audience, costs));
-    await drawPages(pages, making, { takeOver: standing.takeOver, drawn: ahead.done });
+    const sees = seesOf(audience, costs);
+    await layOut(beside, making, sees);
+    await drawPages(pages, making, { sees, takenOver: standing.takenOver, drawn: ahead.done });
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
     const pictures = { folder: join(place, 'photos'), published: last.published };

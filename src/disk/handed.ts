@@ -6,9 +6,6 @@ import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { FinishDraws } from '../rollup/ahead/finish-draws.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
-/** The last site: whether it has the page at a path as drawn from what the text says, and the status that says so. */
-export type LastSite = { has: (path: string, drawnFrom: string) => boolean; stands: number };
-
 /** What is to be drawn of every choice, and of the forecasts that pages show. */
 export type DrawsAhead = { choices: readonly ChoiceDraws[]; finishes: readonly FinishDraws[] };
 
@@ -17,7 +14,6 @@ export type Handed = {
   opened: Omit<OpenedFolder, 'known'>;
   made: Made;
   drawn?: DrawnBefore;
-  last?: LastSite;
   /** Is told what is to be drawn, as soon as that is known. */
   ahead?: (draws: DrawsAhead) => void;
 };

@@ -1,6 +1,6 @@
 // The one module from which pages have the record: as it was handed to them, by a build once, by `npm run dev` again when
 // a file of the record has changed. Where nothing is handed it opens the record itself.
-import { type Handed, handedToPages, type LastSite } from '../disk/handed.ts';
+import { type Handed, handedToPages } from '../disk/handed.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import type { Day } from '../figures/days.ts';
 import { makePhotos } from '../photos/make.ts';
@@ -59,11 +59,6 @@ export async function frame(): Promise<Frame> {
 }
 
 const framed = once((site: Site) => frameOf(site.record, site, sees));
-
-/** The site of the build before, where one is known. */
-export function lastSite(): LastSite | undefined {
-  return handedToPages()?.last;
-}
 
 /** What the audience that the pages are made for may see, asked anew each time: pages outlive a build in one process. */
 export const sees = new Proxy({} as Sees, {

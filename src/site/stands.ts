@@ -1,16 +1,18 @@
 // A page that would come out as it lies in the last site isn't drawn again. Pages that may stand lay all that they show
-// before a component of `shown/`, which knows nothing else of the record but its frame.
-import { comparedBy, type Shown } from '../views/shown/compared.ts';
-import { frame, lastSite } from './record.ts';
+// before a component of `shown/`, which knows nothing else of the record but its frame; a build asks what that is first.
+import { comparedBy, type MayStand, type Shown, type ShownAt } from '../views/shown/compared.ts';
+import { frame } from './record.ts';
 
-/**
- * The answer that the page at `path` stands, if it was drawn before from the same, as a server gives it for a page that
- * its reader has. Nothing is compared where nothing is kept.
- */
-export async function stands(path: string, shown: Shown): Promise<Response | undefined> {
-  const last = lastSite();
-  const text = last && comparedBy(await frame(), shown);
-  return text !== undefined && last?.has(path, text)
-    ? new Response(null, { status: last.stands })
-    : undefined;
+/** Lets a page stand that shows what `shown` gives; `compared` makes that shorter where much of it is shown elsewhere too. */
+export function mayStand<Params, Props, What extends Shown>(
+  shown: ShownAt<Params, Props, What>,
+  compared: (shown: What) => Shown = (shown) => shown,
+): MayStand<Params, Props, What> {
+  return {
+    shown,
+    text: async (what) => comparedBy(await frame(), compared(what)),
+    at: async ({ params, props, locals }) =>
+      // What a build has asked for already it hands over.
+      'shown' in locals ? (locals.shown as What) : shown(params as Params, props as Props),
+  };
 }

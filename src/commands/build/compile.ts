@@ -1,8 +1,10 @@
-// Compiles the pages into a folder, without drawing any: `compiled.ts` runs it in a process of its own.
+// Compiles the pages into a folder, without drawing any, and bundles them with the program that builds: `compiled.ts`
+// runs it in a process of its own.
 import { cp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type AstroIntegration, build } from 'astro';
+import { bundle } from './bundle.ts';
 import { filesOf } from './program.ts';
 
 const [into] = process.argv.slice(2);
@@ -18,7 +20,8 @@ if (into !== undefined) {
 
 async function compile(into: string): Promise<void> {
   const beside = join(into, 'beside');
-  const integrations = [pagesKept(join(into, 'pages'))];
+  const pages = join(into, 'pages');
+  const integrations = [pagesKept(pages)];
   await build({
     root: '.',
     outDir: `./${beside}`,
@@ -26,13 +29,14 @@ async function compile(into: string): Promise<void> {
     logLevel: 'error',
     integrations,
   });
-  await rm(join(into, 'astro'), { recursive: true, force: true });
   const own = filesOf(beside).filter((file) => file.startsWith('_astro/'));
   if (own.length > 0) {
     throw new Error(
       `Pages bring no styles or scripts of their own, but ${own.join(', ')} were made: use public/.`,
     );
   }
+  await bundle(pages, join(into, 'program'));
+  for (const made of ['astro', 'pages']) await rm(join(into, made), { recursive: true, force: true });
 }
 
 /** Stops the build where it would draw pages, and keeps what it compiled to draw them with. */

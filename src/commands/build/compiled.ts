@@ -4,13 +4,13 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import { join } from 'node:path';
 import { onDisk } from '../../disk/disk-fault.ts';
 import { inWorkFolder } from '../../photos/work-folder.ts';
-import { filesOf, treeDigest } from './program.ts';
+import { treeDigest } from './program.ts';
 
-/** `pages` is the module that draws them; `beside` holds what every site has: styles, fonts, scripts. */
-export type Compiled = { pages: string; beside: string };
+/** `pages` is the module that draws them, `command` what builds; `beside` holds what every site has: styles, fonts, scripts. */
+export type Compiled = { pages: string; command: string; beside: string };
 
 const KEPT = join('.cache', 'compiled');
-const COMPILE = join(import.meta.dirname, 'compile.ts');
+const COMPILE = join('src', 'commands', 'build', 'compile.ts');
 /** How long what another program compiled is left to builds that may still use it, in milliseconds. */
 const LEFT_ALONE = 3_600_000;
 
@@ -20,13 +20,29 @@ export async function compiledPages(program: string, signal: AbortSignal): Promi
   await onDisk(KEPT, async () => {
     await mkdir(KEPT, { recursive: true });
     if (!(await isWhole(folder))) await keep(folder, signal);
-    const now = new Date();
-    await utimes(folder, now, now);
+    await used(folder);
   });
-  const entry = filesOf(join(folder, 'pages')).find((file) => /^prerender-entry\.[^/]*\.mjs$/.test(file));
-  if (!entry) throw new Error(`The pages compiled in ${folder} have no entry.`);
-  return { pages: join(folder, 'pages', entry), beside: join(folder, 'beside') };
+  return within(folder);
 }
+
+/** The same if they are kept. */
+export async function keptPages(program: string): Promise<Compiled | undefined> {
+  const folder = join(KEPT, program);
+  if (!(await isWhole(folder))) return undefined;
+  await used(folder).catch(() => {});
+  return within(folder);
+}
+
+function used(folder: string): Promise<void> {
+  const now = new Date();
+  return utimes(folder, now, now);
+}
+
+const within = (folder: string): Compiled => ({
+  pages: join(folder, 'program', 'pages.mjs'),
+  command: join(folder, 'program', 'command.mjs'),
+  beside: join(folder, 'beside'),
+});
 
 /** What was kept is used only if every byte of it is as it was written. */
 async function isWhole(folder: string): Promise<boolean> {
@@ -40,7 +56,7 @@ async function isWhole(folder: string): Promise<boolean> {
 }
 
 function sumOf(folder: string): string {
-  return `${treeDigest(join(folder, 'pages'))} ${treeDigest(join(folder, 'beside'))}\n`;
+  return `${treeDigest(join(folder, 'program'))} ${treeDigest(join(folder, 'beside'))}\n`;
 }
 
 async function keep(folder: string, signal: AbortSignal): Promise<void> {

@@ -2,31 +2,44 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
-import { STANDS, type Standing } from './standing.ts';
+import type { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+import type { Sees } from '../../views/audience.ts';
+import type { MayStand } from '../../views/shown/compared.ts';
+import type { Standing } from './standing.ts';
 
 /** What Astro compiles pages into. Pages that bring no styles and scripts of their own need nothing of the build. */
 type PagesApp = ConstructorParameters<typeof StaticPaths>[0] & {
   logger: unknown;
-  routeCache: { clearAll: () => void };
+  routeCache: {
+    clearAll: () => void;
+    get: (
+      route: object,
+    ) => { staticPaths: { keyed: Map<string, { params: object; props?: object }> } } | undefined;
+  };
+  getComponentByRoute: (route: object) => Promise<object>;
   setInternals: (internals: object) => void;
   setOptions: (options: object) => void;
-  render: (request: Request, options: { routeData: object }) => Promise<Response>;
+  render: (request: Request, options: { routeData: object; locals: object }) => Promise<Response>;
 };
+
+type Pages = { app: PagesApp; StaticPaths: new (app: PagesApp) => StaticPaths };
+
+/** What a page that may stand exports. */
+type Component = { shows?: MayStand<object, object, object> };
 
 /** Sources of pages that rest on the draws of choices. */
 const LATE = /^src\/site\/pages\/(?:choice\/|choices\.|forecast\.|index\.|earned\.)/;
 
 /**
- * Draws every page into a folder; of those that stand it asks `takeOver` first. Pages that rest on the draws of choices
- * come last, after `drawn`.
+ * Draws every page that an audience `sees` into a folder, but for those that are `takenOver`. Pages that rest on the draws
+ * of choices come last, after `drawn`.
  */
 export async function drawPages(
   pages: string,
   out: string,
-  { takeOver, drawn }: { takeOver: Standing['takeOver']; drawn: () => Promise<void> },
+  { sees, takenOver, drawn }: { sees: Sees; takenOver: Standing['takenOver']; drawn: () => Promise<void> },
 ): Promise<void> {
-  const { app } = (await import(pathToFileURL(resolve(pages)).href)) as { app: PagesApp };
+  const { app, StaticPaths } = (await import(pathToFileURL(resolve(pages)).href)) as Pages;
   app.setInternals({ pagesByKeys: new Map() });
   app.setOptions({ settings: { scripts: [] }, logger: app.logger });
   // A second build in one process has other paths.
@@ -40,16 +53,20 @@ export async function drawPages(
 
   async function drawPage({ pathname, route }: (typeof all)[number]): Promise<void> {
     const file = fileOf(pathname, route.type);
-    const url = new URL(encodeURI(`/${file}`), 'http://localhost');
-    const render = () => app.render(new Request(url), { routeData: route });
+    if (!sees.has(file)) return;
     const path = join(out, file);
-    const first = await render();
-    if (!first.body && first.status !== STANDS) return;
     if (!made.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     made.add(dirname(path));
-    if (first.status === STANDS && takeOver(file, path)) return;
-    const response = first.status === STANDS ? await render() : first;
-    writeFileSync(path, Buffer.from(await response.arrayBuffer()));
+    const { shows } = (await app.getComponentByRoute(route)) as Component;
+    const { params = {}, props = {} } = route.pathname
+      ? {}
+      : (app.routeCache.get(route)?.staticPaths.keyed.get(pathname) ?? {});
+    const shown = await shows?.shown(params, props);
+    if (shows && shown && takenOver(file, await shows.text(shown), path)) return;
+    const url = new URL(encodeURI(`/${file}`), 'http://localhost');
+    const locals = shown ? { shown } : {};
+    const response = await app.render(new Request(url), { routeData: route, locals });
+    if (response.body) writeFileSync(path, Buffer.from(await response.arrayBuffer()));
   }
 }
 

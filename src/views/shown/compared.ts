@@ -8,6 +8,16 @@ import type { Frame } from '../frame.ts';
 /** What a page shows: plain values and lists. Of a body of words the text alone counts, since the rest follows from it. */
 export type Shown = { body?: Body; [name: string]: unknown };
 
+/** What a page shows, by its address; nothing where there is no such page. */
+export type ShownAt<Params, Props, What> = (params: Params, props: Props) => Promise<What | undefined>;
+
+/** What a page says of itself: what it `shows`, the text that it is compared by, and the same for its own drawing. */
+export type MayStand<Params, Props, What> = {
+  shown: ShownAt<Params, Props, What>;
+  text: (shown: What) => Promise<string>;
+  at: (page: { params: object; props: object; locals: object }) => Promise<What | undefined>;
+};
+
 /** Another text for whatever shows anything else. */
 export function comparedBy(frame: Frame, { body, ...shown }: Shown): string {
   return JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
