@@ -1,6 +1,6 @@
 // Reads a record's folder: its texts, and which pictures are there. What can't be read is a problem, never a throw.
-import { lstatSync, type Stats, statSync } from 'node:fs';
-import { readdir, realpath, stat } from 'node:fs/promises';
+import { type Dirent, lstatSync, readdirSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { realpath, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Problem } from '../record/place.ts';
 import type { WrittenFile } from '../record/record.ts';
@@ -44,7 +44,7 @@ async function foundIn(folder: string, text: ReadsText): Promise<Found> {
     return found;
   }
   try {
-    await walk({ root, found, text }, root);
+    walk({ root, found, text }, root);
   } catch (error) {
     found.problems.push(closed('.', folder, error));
   }
@@ -58,14 +58,15 @@ export function isPicture(name: string): boolean {
 
 type Walk = { root: string; found: Found; text: ReadsText };
 
-async function walk(all: Walk, folder: string): Promise<void> {
+/** Takes in a folder by its real path. */
+function walk(all: Walk, folder: string): void {
   const { root, found } = all;
-  const names = (await readdir(folder)).filter((name) => !name.startsWith('.')).sort();
-  for (const name of names) {
-    const path = join(folder, name);
+  const entries = readdirSync(folder, { withFileTypes: true }).filter(({ name }) => !name.startsWith('.'));
+  for (const entry of entries.sort((one, other) => (one.name < other.name ? -1 : 1))) {
+    const path = join(folder, entry.name);
     const file = relative(root, path).split(sep).join('/');
     try {
-      const wrong = await look(all, path, file);
+      const wrong = look(all, path, file, entry);
       if (wrong) found.problems.push(unreadable(file, ...wrong));
     } catch (error) {
       found.problems.push(closed(file, file, error));
@@ -79,17 +80,17 @@ type Wrong = [reason: string, mend: string];
  * Takes in what lies at a path; says why where it isn't read. The system is asked without waiting in turns: of thousands
  * of files the turns would take longer than the answers.
  */
-async function look({ root, found, text }: Walk, path: string, file: string): Promise<Wrong | undefined> {
-  const own = lstatSync(path);
-  if (own.isSymbolicLink() && !within(root, await realpath(path))) {
+function look({ root, found, text }: Walk, path: string, file: string, entry: Dirent): Wrong | undefined {
+  const isLink = entry.isSymbolicLink();
+  if (isLink && !within(root, realpathSync(path))) {
     return [
       `\`${file}\` is a link that leads out of the record’s folder, so it isn’t read.`,
       'Put the file itself here.',
     ];
   }
-  const about = own.isSymbolicLink() ? statSync(path) : own;
+  const about = isLink ? statSync(path) : entry;
   if (about.isDirectory()) {
-    if ((await realpath(path)) !== path) {
+    if (isLink) {
       return [
         `\`${file}\` is a link to a folder that is read already, so it isn’t read again.`,
         'Take the link out.',
@@ -98,13 +99,13 @@ async function look({ root, found, text }: Walk, path: string, file: string): Pr
     if (file.endsWith('.md')) {
       return [`\`${file}\` is a folder, and a text should be here.`, 'Give the folder another name.'];
     }
-    await walk({ root, found, text }, path);
+    walk({ root, found, text }, path);
     return undefined;
   }
   if (!about.isFile()) return [`\`${file}\` is no file that holds text.`, 'Take it out.'];
   if (file === 'README.md') return undefined;
   if (file.endsWith('.md')) {
-    const read = text(path, file, about);
+    const read = text(path, file, isLink ? statSync(path) : lstatSync(path));
     if ('text' in read) found.files.push(read);
     else found.problems.push(read);
     return undefined;

@@ -1,10 +1,12 @@
 // Reads one text of a record by its schema: what is in it, and what is wrong with it.
 import type { z } from 'zod';
-import { readBody, withoutPlaces } from './body.ts';
+import { type Body, readBody, withoutPlaces } from './body.ts';
 import { type Path, type Split, splitFrontMatter } from './front-matter.ts';
 import type { Place, Problem } from './place.ts';
 import type { WrittenFile } from './record.ts';
+import type { StatementSheet } from './schema/statement.ts';
 import { shapeProblems } from './shape-problems.ts';
+import { statementDigest } from './statement-digest.ts';
 import { withoutWrong } from './without-wrong.ts';
 
 /** What a text says, as far as it could be read, and its problems. Neither is changed by whoever gets it. */
@@ -22,8 +24,8 @@ export function readSheet({ file, text }: WrittenFile, schema: z.ZodType): ReadS
   const doubt: PropertyKey[][] = split.problems.length > 0 ? [[]] : [];
   const read = schema.safeParse(split.values);
   if (read.success) {
-    const sheet = { ...(read.data as object), file, body, placeAt: split.at, ...wrongIn(doubt) };
-    return { sheet, problems };
+    const said = { ...(read.data as object), ...digestRead(file, read.data, body) };
+    return { sheet: { ...said, file, body, placeAt: split.at, ...wrongIn(doubt) }, problems };
   }
   const { issues } = read.error;
   const all = [...problems, ...shapeProblems(issues, split, schema)];
@@ -41,6 +43,12 @@ export function readSheet({ file, text }: WrittenFile, schema: z.ZodType): ReadS
 function readWords(file: string, { markdown, line }: Split['body']): ReturnType<typeof readBody> {
   if (!file.startsWith('statements/') || markdown.includes('<')) return readBody(file, markdown, line);
   return { body: { markdown, line, tree: { type: 'root', children: [] } }, problems: [] };
+}
+
+/** The digest of a statement as it reads, worked out where it is read: what is kept of a text keeps it too. */
+function digestRead(file: string, said: unknown, body: Body): { digestRead?: string } {
+  if (!file.startsWith('statements/')) return {};
+  return { digestRead: statementDigest({ ...(said as StatementSheet), body }) };
 }
 
 /** Remembers of each file the last two texts, such as that on the disk and that which is being written. */

@@ -32,8 +32,11 @@ export type Choice = ChoiceSheet & Written & { id: string };
 /** A day's entry; `id` is `2025-04-16` or `2025-04-16-b`. */
 export type Entry = EntrySheet & Written & { id: string; day: Day };
 
-/** An issued statement; `id` is its file name without `.md`. */
-export type IssuedStatement = StatementSheet & Written & { id: string };
+/**
+ * An issued statement; `id` is its file name without `.md`, `digestRead` the digest of what it says, which is missing where
+ * something is wrong with it.
+ */
+export type IssuedStatement = StatementSheet & Written & { id: string; digestRead?: string };
 
 /** A planned line with the part it belongs to; its full name is `part/line`. */
 export type PlannedLine = NonNullable<Part['planned']>[number];

@@ -37,11 +37,12 @@ function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): Sta
 /** Takes out of both lists, in order, those that are alike. */
 function paired(was: StatedLine[], is: StatedLine[], alike: (line: StatedLine) => string) {
   const pairs: { was: StatedLine; now: StatedLine }[] = [];
+  const others = is.map(alike);
   for (const line of [...was]) {
-    const wanted = alike(line);
-    const found = is.findIndex((other) => alike(other) === wanted);
+    const found = others.indexOf(alike(line));
     const now = is[found];
     if (!now) continue;
+    others.splice(found, 1);
     is.splice(found, 1);
     was.splice(was.indexOf(line), 1);
     pairs.push({ was: line, now });

@@ -55,13 +55,13 @@ it('what draws such a page takes nothing of the record but its frame and who see
 it('every page that may stand hands all that it shows to such a source', () => {
   const pages = readdirSync(join(SITE, 'pages'), { recursive: true, encoding: 'utf8' })
     .map((file) => join(SITE, 'pages', file))
-    .filter((file) => file.endsWith('.astro') && /\bstands\(/.test(readFileSync(file, 'utf8')));
+    .filter((file) => file.endsWith('.astro') && /\bmayStand\(/.test(readFileSync(file, 'utf8')));
   expect(pages.length).toBe(SHOWN.length);
   for (const page of pages) {
     const [, front = '', drawn = ''] =
       /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(page, 'utf8')) ?? [];
     expect(front, page).toMatch(
-      /const stood = await stands\(shown\.path, (?:shown|linesCompared\(shown\))\);\nif \(stood\) return stood;$/,
+      /\nconst shown = await shows\.at\(Astro\);\nif \(!shown\) return new Response\('[^']+', \{ status: 404 \}\);$/,
     );
     expect(drawn.trim(), page).toMatch(/^<[A-Z]\w* \{\.\.\.shown\} \/>$/);
   }

@@ -1,5 +1,4 @@
 // Holds issued statements against the digest that was kept when they were issued.
-import { statementDigest } from '../statement-digest.ts';
 import type { Check } from './check.ts';
 
 export const statementChanged: Check = {
@@ -8,7 +7,7 @@ export const statementChanged: Check = {
   why: 'The owner has the statement as it was issued, and every later balance stands on it.',
   run: ({ statements }) =>
     statements
-      .filter((statement) => statement.whole && statementDigest(statement) !== statement.digest)
+      .filter(({ whole, digestRead, digest }) => whole && digestRead !== digest)
       .map((statement) => ({
         place: statement.placeAt(['digest']),
         reason: `Statement \`${statement.number}\` was changed by hand after it was issued.`,

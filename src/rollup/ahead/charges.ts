@@ -2,6 +2,7 @@
 import { type HandlingRule, inForce, taxesInForce } from '../../estimate/rules.ts';
 import type { Day } from '../../figures/days.ts';
 import type { Decimal } from '../../figures/rounding.ts';
+import { once } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { CostLine } from '../cost-lines.ts';
 import { handlingRules, taxRules } from '../shop-rules.ts';
@@ -34,8 +35,8 @@ export function chargesOn(record: CarRecord, lines: readonly CostLine[], day: Da
       .reduce((sum, { rate }) => sum + Number(rate), 0);
   const handling = (kind: 'bought' | 'outside') => Number(handlingOn(handlingRules(record.shop), kind, day));
   const rule = inForce(record.shop.materials ?? [], day);
-  const used = lines
-    .filter((line) => line.kind === 'materials' && rule && line.day >= rule.from && line.day <= day)
+  const used = materialsIn(lines)
+    .filter((line) => rule && line.day >= rule.from && line.day <= day)
     .reduce((sum, { charged }) => sum + charged, 0);
   const left = rule?.cap === undefined ? Number.POSITIVE_INFINITY : Math.max(0, rule.cap - used);
   const withTax = left > 0 ? 1 + tax('charged', 'materials') : 0;
@@ -52,6 +53,9 @@ export function chargesOn(record: CarRecord, lines: readonly CostLine[], day: Da
     materialsLeft: left > 0 ? left * withTax : 0,
   };
 }
+
+/** Picked out once: every choice asks. */
+const materialsIn = once((lines: readonly CostLine[]) => lines.filter(({ kind }) => kind === 'materials'));
 
 function handlingOn(rules: readonly HandlingRule[], kind: 'bought' | 'outside', day: Day): Decimal {
   return (

@@ -1,6 +1,4 @@
 // What a page of lines shows, and what it is compared by.
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { once } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { Grouping, Row } from '../../rollup/cost-lines.ts';
@@ -19,9 +17,9 @@ export function linesShown(by: Grouping, row: Row, record: CarRecord): LinesShow
   };
 }
 
-/** The same with a digest in place of each row: a line stands in a table of every grouping, and is summed up once. */
+/** The same with the text of each row: a line stands in a table of every grouping, and is written once. */
 export function linesCompared({ groups, ...shown }: LinesShown): Record<string, unknown> {
-  return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(digestOf) })) };
+  return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(textOf) })) };
 }
 
-const digestOf = once((row: LineRow) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(row)))));
+const textOf = once((row: LineRow) => JSON.stringify(row));
