@@ -14,7 +14,7 @@ import { type Audience, BUILT, type Sees, seesOf } from '../views/audience.ts';
 import { namedPhotos } from '../views/photos.ts';
 import { problemsText, problemText } from '../views/problem-text.ts';
 import { drawsAhead } from './build/ahead.ts';
-import { type Compiled, compiledPages } from './build/compiled.ts';
+import { bundleForNext, type Compiled, compiledPages } from './build/compiled.ts';
 import { drawPages } from './build/draw.ts';
 import { programDigest } from './build/program.ts';
 import { standingPages } from './build/standing.ts';
@@ -45,8 +45,10 @@ export async function buildSite(
   }
   // Compiled while the record is read; nothing is told of it before the record is.
   const given = new AbortController();
-  const compiled = pagesKept ? Promise.resolve(pagesKept) : compiledPages(program, given.signal);
-  compiled.catch(() => {});
+  const compiling = pagesKept
+    ? { done: Promise.resolve(pagesKept) }
+    : await compiledPages(program, given.signal);
+  compiling.done.catch(() => {});
   const kept = await keptOf(recordFolder(), `${audience}${costs ? '-costs' : ''}`, program);
   const opened = await openFolder(recordFolder(), undefined, kept);
   const { record, problems, read, folder, known } = opened;
@@ -65,9 +67,12 @@ export async function buildSite(
   const standing = standingPages(place, last.pages);
   const ahead = drawsAhead(kept.drawn);
   handToPages({ opened, made, drawn: kept.drawn, ahead: ahead.begin });
+  let bundling = { done: Promise.resolve() };
   const make = async (work: string): Promise<void> => {
     const making = join(work, 'site');
-    const { pages, beside } = await compiled;
+    const compiled = await compiling.done;
+    const { pages, beside } = compiled;
+    bundling = await bundleForNext(compiled, given.signal);
     const sees = seesOf(audience, costs);
     await layOut(beside, making, sees);
     await drawPages(pages, making, { sees, takenOver: standing.takenOver, drawn: ahead.done });
@@ -78,9 +83,17 @@ export async function buildSite(
     kept.site = { place, published, pages: standing.keptOf(making) };
     await putFolder(making, out);
   };
-  await onDisk(WORK, () => inWorkFolder(WORK, make)).finally(ahead.rest);
-  await onDisk(WORK, kept.keep);
+  try {
+    await onDisk(WORK, () => inWorkFolder(WORK, make));
+    await onDisk(WORK, kept.keep);
+  } catch (error) {
+    given.abort();
+    throw error;
+  } finally {
+    await ahead.rest();
+  }
   say(`The site is in ${out}: open index.html in it.`);
+  await bundling.done;
   return true;
 }
 

@@ -9,7 +9,7 @@ import { programDigest } from './build/program.ts';
 enableCompileCache(join('.cache', 'code'));
 const program = programDigest();
 const compiled = await keptPages(program);
-const { build }: typeof import('./build/command.ts') = await (compiled
+const { build }: typeof import('./build/command.ts') = await (compiled?.command
   ? import(pathToFileURL(resolve(compiled.command)).href)
   : import('./build/command.ts'));
 process.exitCode = await build({ program, compiled });

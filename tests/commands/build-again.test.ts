@@ -141,15 +141,28 @@ describe('what was kept', () => {
     'is not used when it is %s',
     async (_, spoil) => {
       const right = await bothWays();
-      const chunks = join(await compiled(), 'pages', 'chunks');
-      const files = [...(await kept()), join(chunks, (await readdir(chunks)).sort()[0] ?? '')];
-      expect(files.length).toBeGreaterThan(3);
+      const folders = ['pages/chunks', 'program'].map(async (name) => {
+        const folder = join(await compiled(), name);
+        return join(folder, (await readdir(folder)).sort()[0] ?? '');
+      });
+      const files = [...(await kept()), ...(await Promise.all(folders))];
+      expect(files.length).toBeGreaterThan(4);
       for (const file of files) await writeFile(file, spoil(await readFile(file)));
       await program.build(at('record'), at('again'));
       expect(await bytesOf(at('again'))).toEqual(right);
     },
     300_000,
   );
+
+  it('is bundled after a build for the next one, which makes the same', async () => {
+    const right = await bothWays();
+    const sum = join(await compiled(), 'program.sum');
+    const bundled = await readFile(sum, 'utf8');
+    await rm(sum);
+    await program.build(at('record'), at('again'));
+    expect(await bytesOf(at('again'))).toEqual(right);
+    expect(await readFile(sum, 'utf8')).toBe(bundled);
+  }, 300_000);
 
   it('is right after a build that was killed', async () => {
     await change(at('record'), { [DAY]: entry('Killed in between.', '6h', ['IMG_2.jpg']) });

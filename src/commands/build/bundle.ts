@@ -1,7 +1,5 @@
 // Puts the program that builds and the compiled pages into a few files with the packages they use: a thousand small
-// modules take longer to find and load than a page to draw.
-import { readdir } from 'node:fs/promises';
-import { resolve } from 'node:path';
+// modules take longer to find and load than many a page to draw. `compiled.ts` runs it in a process of its own.
 import { build } from 'esbuild';
 
 /** Packages that bring a binary, which is found beside them. */
@@ -11,31 +9,12 @@ const BINARY = ['sharp', '@napi-rs/canvas'];
 const REQUIRE = `import { createRequire as requireOf } from 'node:module';
 const require = requireOf(import.meta.url);`;
 
-/**
- * Bundles into a folder: `command.mjs` is `command.ts`, and `pages.mjs` has the compiled pages of the folder `pages` and
- * what lists them.
- */
-export async function bundle(pages: string, into: string): Promise<void> {
-  const entry = (await readdir(pages)).find((file) => /^prerender-entry\.[^/]*\.mjs$/.test(file));
-  if (!entry) throw new Error(`The pages compiled in ${pages} have no entry.`);
-  const listed = {
-    contents: `export { app } from ${JSON.stringify(resolve(pages, entry))};
-      export { StaticPaths } from 'astro/runtime/prerender/static-paths.js';`,
-    resolveDir: resolve('.'),
-  };
+// Nobody waits for it any more.
+process.on('disconnect', () => process.exit(1));
+const [pages, into] = process.argv.slice(2);
+if (pages !== undefined && into !== undefined) {
   await build({
-    entryPoints: { command: 'src/commands/build/command.ts', pages: 'pages' },
-    plugins: [
-      {
-        name: 'pages',
-        setup: (all) => {
-          all.onResolve({ filter: /^pages$/ }, ({ kind }) =>
-            kind === 'entry-point' ? { path: 'pages', namespace: 'pages' } : undefined,
-          );
-          all.onLoad({ filter: /.*/, namespace: 'pages' }, () => listed);
-        },
-      },
-    ],
+    entryPoints: { command: 'src/commands/build/command.ts', pages },
     outdir: into,
     outExtension: { '.js': '.mjs' },
     banner: { js: REQUIRE },
@@ -47,4 +26,5 @@ export async function bundle(pages: string, into: string): Promise<void> {
     target: 'node20',
     logLevel: 'error',
   });
+  process.exit(0);
 }

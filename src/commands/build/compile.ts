@@ -1,10 +1,8 @@
-// Compiles the pages into a folder, without drawing any, and bundles them with the program that builds: `compiled.ts`
-// runs it in a process of its own.
-import { cp, rm } from 'node:fs/promises';
+// Compiles the pages into a folder, without drawing any: `compiled.ts` runs it in a process of its own.
+import { cp, readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type AstroIntegration, build } from 'astro';
-import { bundle } from './bundle.ts';
 import { filesOf } from './program.ts';
 
 const [into] = process.argv.slice(2);
@@ -29,14 +27,23 @@ async function compile(into: string): Promise<void> {
     logLevel: 'error',
     integrations,
   });
+  await rm(join(into, 'astro'), { recursive: true, force: true });
   const own = filesOf(beside).filter((file) => file.startsWith('_astro/'));
   if (own.length > 0) {
     throw new Error(
       `Pages bring no styles or scripts of their own, but ${own.join(', ')} were made: use public/.`,
     );
   }
-  await bundle(pages, join(into, 'program'));
-  for (const made of ['astro', 'pages']) await rm(join(into, made), { recursive: true, force: true });
+  await writeFile(join(pages, 'pages.mjs'), await entryOf(pages));
+}
+
+/** What draws compiled pages, and what lists them. */
+async function entryOf(pages: string): Promise<string> {
+  const entry = (await readdir(pages)).find((file) => /^prerender-entry\.[^/]*\.mjs$/.test(file));
+  if (!entry) throw new Error(`The pages compiled in ${pages} have no entry.`);
+  return `export { app } from './${entry}';
+export { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+`;
 }
 
 /** Stops the build where it would draw pages, and keeps what it compiled to draw them with. */
