@@ -16,7 +16,16 @@ export function hazardsOfPart({ planned = [] }: Part): string[] {
 }
 
 /** Hazards of a day's hours and finishes. Where no plan names a hazard, the words of the note are asked. */
-export function hazardsOfDay(entry: Entry, record: CarRecord): string[] {
+export function hazardsOfDay(entry: Entry, record: CarRecord): readonly string[] {
+  const all = byDay(record);
+  const known = all.get(entry) ?? hazardsIn(entry, record);
+  all.set(entry, known);
+  return known;
+}
+
+const byDay = once((_record: CarRecord) => new Map<Entry, string[]>());
+
+function hazardsIn(entry: Entry, record: CarRecord): string[] {
   const planned = plannedOf(record);
   const hours = (entry.hours ?? []).flatMap(({ line, part, work, note = '' }) => {
     const plan = line === undefined ? undefined : planned.get(lineName(line, part))?.line;

@@ -22,6 +22,8 @@ import { shotMonths } from '../../src/views/timeline.ts';
 const SITE = join('src', 'site');
 const SHOWN = readdirSync(join(SITE, 'shown')).map((name) => join(SITE, 'shown', name));
 
+const FRAME = { car: 'Aldermere', built: '1934', problems: 0, errors: 0, foot: '', parts: {} };
+
 /** What a source imports: names, and the file they come from. */
 function importsOf(file: string): { names: string[]; from: string }[] {
   return [...readFileSync(file, 'utf8').matchAll(/^import (type )?([^;]+?) from '(\.[^']+)'/gm)].flatMap(
@@ -80,7 +82,8 @@ it('lines are compared by all that stands in their rows', () => {
   };
   const foot = { time: '', charged: '', cost: '' };
   const compared = (own: Partial<LineRow>) =>
-    JSON.stringify(
+    comparedBy(
+      FRAME,
       linesCompared({
         ...{
           path: 'lines/part/cowl.html',
@@ -138,10 +141,11 @@ it('what such pages of the demonstration show is all plain', async () => {
 });
 
 it('of words with a tree the text alone counts, and the frame always does', () => {
-  const frame = { car: 'Aldermere', built: '1934', problems: 0, errors: 0, foot: '', parts: {} };
-  const body = (markdown: string, tree: object) => ({ body: { markdown, line: 3, tree } as Body });
-  const words = comparedBy(frame, body('Words', { children: [1] }));
-  expect(comparedBy({ ...frame }, body('Words', { children: [2] }))).toBe(words);
-  expect(comparedBy(frame, body('Other words', { children: [1] }))).not.toBe(words);
-  expect(comparedBy({ ...frame, problems: 1 }, body('Words', { children: [1] }))).not.toBe(words);
+  const body = (markdown: string, tree: object) => ({
+    shown: { body: { markdown, line: 3, tree } as Body },
+  });
+  const words = comparedBy(FRAME, body('Words', { children: [1] }));
+  expect(comparedBy({ ...FRAME }, body('Words', { children: [2] }))).toBe(words);
+  expect(comparedBy(FRAME, body('Other words', { children: [1] }))).not.toBe(words);
+  expect(comparedBy({ ...FRAME, problems: 1 }, body('Words', { children: [1] }))).not.toBe(words);
 });

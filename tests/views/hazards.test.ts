@@ -23,7 +23,7 @@ planned:
 `,
 };
 
-const shown = (hazards: string[]) => cautionsOf(hazards).map(({ hazard }) => hazard);
+const shown = (hazards: readonly string[]) => cautionsOf(hazards).map(({ hazard }) => hazard);
 
 function day(front: string, id = '2025-03-03') {
   const record = recordOf({ ...PARTS, [`log/${id}.md`]: `---\n${front}---\n` });

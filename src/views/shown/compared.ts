@@ -18,9 +18,13 @@ export type MayStand<Params, Props, What> = {
   at: (page: { params: object; props: object; locals: object }) => Promise<What | undefined>;
 };
 
+/** What is compared of a page: `shown`, and `lines` that were written as JSON before, one a line. */
+export type Compared = { shown: Shown; lines?: readonly string[] };
+
 /** Another text for whatever shows anything else. */
-export function comparedBy(frame: Frame, { body, ...shown }: Shown): string {
-  return JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
+export function comparedBy(frame: Frame, { shown: { body, ...shown }, lines = [] }: Compared): string {
+  const first = JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
+  return [first, ...lines].join('\n');
 }
 
 const frameDigest = once((frame: Frame) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(frame)))));

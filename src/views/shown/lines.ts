@@ -5,6 +5,7 @@ import type { Grouping, Row } from '../../rollup/cost-lines.ts';
 import { fromLines } from '../line-text.ts';
 import { type LineRow, type LinesPage, linesPage } from '../lines.ts';
 import { page } from '../links.ts';
+import type { Compared } from './compared.ts';
 
 export type LinesShown = LinesPage & { path: string; from: string; code: string };
 
@@ -17,9 +18,12 @@ export function linesShown(by: Grouping, row: Row, record: CarRecord): LinesShow
   };
 }
 
-/** The same with the text of each row: a line stands in a table of every grouping, and is written once. */
-export function linesCompared({ groups, ...shown }: LinesShown): Record<string, unknown> {
-  return { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, rows: rows.map(textOf) })) };
+/** The same with its rows apart, as many as each group counts: a line stands in a table of every grouping, and is written once. */
+export function linesCompared({ groups, ...shown }: LinesShown): Compared {
+  return {
+    shown: { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, count: rows.length })) },
+    lines: groups.flatMap(({ rows }) => rows.map(textOf)),
+  };
 }
 
 const textOf = once((row: LineRow) => JSON.stringify(row));
