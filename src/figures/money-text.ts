@@ -21,5 +21,6 @@ export function plainAmount(amount: Minor, currency: Currency): string {
 
 function bareText(amount: Minor, currency: Currency): string {
   const [whole = '', part] = plainAmount(amount, currency).split('.');
-  return whole.replace(/\B(?=(\d{3})+$)/g, ',') + (part ? `.${part}` : '');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
+  return grouped + (part ? `.${part}` : '');
 }

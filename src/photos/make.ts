@@ -9,7 +9,7 @@ import { readKept, verdictOf, webPhoto } from './kept.ts';
 import { type Found, maker } from './maker.ts';
 import { contentOf, namesOf } from './plan.ts';
 import { progress, type Screen } from './progress.ts';
-import { readSeen, type Seen, type Sight, seenContent, sight, writeSeen } from './seen.ts';
+import { readSeen, type Seen, type Sight, sameSeen, seenContent, sight, writeSeen } from './seen.ts';
 import { AT_ONCE, eachInTurn, room } from './turns.ts';
 import { photoProblem, type Verdict } from './verdict.ts';
 import { inWorkFolder } from './work-folder.ts';
@@ -73,9 +73,7 @@ async function makeAll(
     all,
     screen,
   );
-  if (JSON.stringify([...all.seen].sort()) !== JSON.stringify([...before].sort())) {
-    await writeSeen(place.cache, place.work, place.folder, all.seen);
-  }
+  if (!sameSeen(all.seen, before)) await writeSeen(place.cache, place.work, place.folder, all.seen);
   return { ...shown(files, all.found), made };
 }
 

@@ -37,6 +37,15 @@ export async function readSeen(cache: string, folder: string): Promise<Seen> {
   }
 }
 
+/** True when the same files were seen in the same way. */
+export function sameSeen(one: Seen, other: Seen): boolean {
+  const isAsSeen = ([file, { size, changed, content }]: [string, Sight]) => {
+    const known = other.get(file);
+    return known?.size === size && known.changed === changed && known.content === content;
+  };
+  return one.size === other.size && [...one].every(isAsSeen);
+}
+
 /** Keeps it, written in `work` and put in place whole. */
 export async function writeSeen(cache: string, work: string, folder: string, seen: Seen): Promise<void> {
   const writing = join(work, 'seen.json');

@@ -7,10 +7,11 @@ import type { CarRecord } from './record.ts';
 
 /** SHA-256 over the record without the words below its front matter and the names of its pictures. */
 export const figuresDigest: (record: CarRecord) => string = once(
-  ({ photos: _, unread, ...record }: CarRecord) => {
-    const figures = JSON.stringify({ ...record, unread: [...unread].sort() }, (key, value) =>
-      key === 'body' ? undefined : value,
-    );
+  ({ car, shop, parts, choices, entries, statements, currency, units, unread }: CarRecord) => {
+    const sheets = [[car], [shop], parts, choices, entries, statements].map((all) => all.map(withoutWords));
+    const figures = JSON.stringify([sheets, currency, units, [...unread].sort()]);
     return bytesToHex(sha256(utf8ToBytes(figures)));
   },
 );
+
+const withoutWords = ({ body: _, ...figures }: { body: unknown }): object => figures;

@@ -22,6 +22,7 @@ export function sameLine(a: StatedLine, b: StatedLine): boolean {
 }
 
 function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): StatedCorrection[] {
+  if (stated.length === now.length && stated.every((line, i) => isAsWas(line, now[i]))) return [];
   const was = [...stated];
   const is = [...now];
   const found = LIKENESS.flatMap((alike, i) => {
@@ -32,6 +33,17 @@ function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): Sta
   const at = (one: StatedCorrection) => (one.now ? now.indexOf(one.now) : now.length);
   const standing = [...found, ...come].sort((a, b) => at(a) - at(b));
   return [...standing, ...was.map((line) => ({ was: line }))];
+}
+
+/** True only of what says the same, held in the same way, wherever it is written: most lines, which then need no closer look. */
+function isAsWas(was: unknown, now: unknown): boolean {
+  if (typeof was !== 'object' || typeof now !== 'object' || !was || !now) return Object.is(was, now);
+  const keys = Object.keys(was).filter((key) => key !== 'place');
+  const others = new Map(Object.entries(now));
+  return (
+    keys.length === others.size - (others.has('place') ? 1 : 0) &&
+    keys.every((key) => others.has(key) && isAsWas(was[key as keyof typeof was], others.get(key)))
+  );
 }
 
 /** Takes out of both lists, in order, those that are alike. */

@@ -216,7 +216,8 @@ function table<L>(
   lines: readonly L[] | undefined,
   row: (line: L) => string[],
 ): Aside {
-  const rows = (lines ?? []).map(row);
+  if (!lines?.length) return { caption, heads: [], rows: [] };
+  const rows = lines.map(row);
   const used = heads.map((_, i) => rows.some((cells) => cells[i] !== ''));
   const kept = (cells: string[]) => cells.filter((_, i) => used[i]);
   return { caption, heads: kept(heads), rows: rows.map(kept) };

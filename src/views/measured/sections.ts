@@ -44,10 +44,10 @@ const byPart = once((_record: CarRecord) => new Map<string, Section[]>());
 
 function sectionsOfPart(part: string, record: CarRecord): Section[] {
   const { things } = measurementsOf(record);
-  const own = things.filter((thing) => thing.part === part);
+  const own = thingsByPart(things).get(part) ?? [];
   const levels = own.filter((thing): thing is LevelThing => thing.kind === 'level');
   const [brackets, places] = [levels.filter(atMount), levels.filter((thing) => !atMount(thing))];
-  const pairs = gapPairs(things);
+  const pairs = pairsOf(things);
   const told = new Set<GapPair>();
   const others = own.flatMap((thing): Omit<Section, 'id'>[] => {
     if (thing.kind === 'level') return [];
@@ -65,6 +65,10 @@ function sectionsOfPart(part: string, record: CarRecord): Section[] {
     ...others.filter(({ picture }) => !picture),
   ].map((section, i) => ({ ...section, id: `m-${i + 1}` }));
 }
+
+/** Both once for all parts. */
+const thingsByPart = once((things: readonly Thing[]) => Map.groupBy(things, ({ part }) => part));
+const pairsOf = once(gapPairs);
 
 type LevelThing = Thing<MeasuredOf<'level'>>;
 type GapThing = Thing<MeasuredOf<'gaps'>>;
