@@ -1,6 +1,7 @@
 // `npm run bench`: one table of what the program costs, each row beside a floor or a peer that is measured in the same run.
 // Exit 0, 1 when a part couldn't be timed, 2 for wrong use. Goals that are missed are named in the table.
 import { asked } from './asked.ts';
+import { clearAside } from './bench/aside.ts';
 import { GROUPS, timeGroup, timeInside } from './bench/groups.ts';
 import { keepLast, readLast } from './bench/last.ts';
 import { layDown } from './bench/life-size/lay-down.ts';
@@ -71,6 +72,7 @@ async function table(groups: readonly string[], photos: number, against: boolean
   console.log(tableText(rows, against ? last : undefined));
   console.log(`\n${under}${against && last ? `\nAgainst ${last.under}` : ''}`);
   await keepLast(under, rows);
+  await clearAside();
   return failed ? 1 : 0;
 }
 

@@ -1,7 +1,8 @@
 // The bare Astro site that ours is measured against: as many pages at the same addresses, each with the same body as
 // ours, put in as it stands, and the same pictures; no layout, no components, no sums. It builds and serves as ours does.
-import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { putAside } from './aside.ts';
 
 export const BARE = join('.cache', 'bench', 'bare');
 
@@ -14,7 +15,7 @@ export async function layDownBare(
   site: string,
   use: { for: 'dev' } | { for: 'build'; texts: readonly string[] },
 ): Promise<string[]> {
-  await rm(BARE, { recursive: true, force: true });
+  await putAside(BARE);
   const pages = await pagesOf(site);
   if (use.for === 'build') {
     await cp(join(site, 'photos'), join(BARE, 'public', 'photos'), {

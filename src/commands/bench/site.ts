@@ -1,9 +1,10 @@
 // What the site of a record of life size costs: a full build beside a bare one, a build after one entry changed, and
 // what its pages weigh.
-import { readFile, rm, writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { readFolder } from '../../disk/folder.ts';
+import { putAside } from './aside.ts';
 import { BARE, layDownBare, pagesOf } from './bare.ts';
 import { lifeSizeFolder } from './life-size/lay-down.ts';
 import { LIFE_SIZE } from './life-size/record.ts';
@@ -64,14 +65,13 @@ const KEPT = ['code', 'compiled', 'kept'].map((name) => join('.cache', name));
 
 /** Builds the record of life size from nothing but its made pictures. */
 export async function buildAll(): Promise<Ran> {
-  for (const folder of [SITE, ...KEPT]) await rm(folder, { recursive: true, force: true });
+  for (const folder of [SITE, ...KEPT]) await putAside(folder);
   return buildOver();
 }
 
 /** A bare site of one's own making, each time from nothing. */
 async function buildBare(script: string): Promise<Ran> {
-  for (const made of ['dist', '.astro', 'node_modules'])
-    await rm(join(BARE, made), { recursive: true, force: true });
+  for (const made of ['dist', '.astro', 'node_modules']) await putAside(join(BARE, made));
   return runNode([script], { cwd: BARE, env: { NODE_ENV: 'production' } });
 }
 
