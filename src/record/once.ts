@@ -9,3 +9,16 @@ export function once<Of extends object, Result>(work: (of: Of) => Result): (of: 
     return known.result;
   };
 }
+
+/** The same for each key of an object: worked out for a key when it is first asked for. */
+export function onceEach<Key, Of extends object, Result>(
+  work: (key: Key, of: Of) => Result,
+): (key: Key, of: Of) => Result {
+  const kept = once((_of: Of) => new Map<Key, { result: Result }>());
+  return (key, of) => {
+    const done = kept(of);
+    const known = done.get(key) ?? { result: work(key, of) };
+    done.set(key, known);
+    return known.result;
+  };
+}

@@ -58,6 +58,16 @@ export const measurementsOf = once((record: CarRecord): Measurements => {
   return { readings, things: thingsOf(readings) };
 });
 
+/** The things of each part. */
+export const thingsByPart = once((record: CarRecord) =>
+  Map.groupBy(measurementsOf(record).things, ({ part }) => part),
+);
+
+/** The readings of each part, oldest first. */
+export const readingsByPart = once((record: CarRecord) =>
+  Map.groupBy(measurementsOf(record).readings, ({ part }) => part),
+);
+
 /** The answer to a reading of the record, as it stands in its entry. */
 export function measuredBy(record: CarRecord, reading: Reading): Measured | undefined {
   return byReading(record).get(reading);

@@ -6,7 +6,7 @@ import { personsDays } from '../record/checks/hours-of-a-day.ts';
 import { plannedLines } from '../record/checks/planned-lines.ts';
 import { hazardsInWords } from '../record/hazard-words.ts';
 import { hazardsOfLine } from '../record/hazards.ts';
-import { once } from '../record/once.ts';
+import { once, onceEach } from '../record/once.ts';
 import { type CarRecord, type Entry, lineName, type Part } from '../record/record.ts';
 import { namesOf } from './names.ts';
 
@@ -16,16 +16,7 @@ export function hazardsOfPart({ planned = [] }: Part): string[] {
 }
 
 /** Hazards of a day's hours and finishes. Where no plan names a hazard, the words of the note are asked. */
-export function hazardsOfDay(entry: Entry, record: CarRecord): readonly string[] {
-  const all = byDay(record);
-  const known = all.get(entry) ?? hazardsIn(entry, record);
-  all.set(entry, known);
-  return known;
-}
-
-const byDay = once((_record: CarRecord) => new Map<Entry, string[]>());
-
-function hazardsIn(entry: Entry, record: CarRecord): string[] {
+export const hazardsOfDay = onceEach((entry: Entry, record: CarRecord): readonly string[] => {
   const planned = plannedOf(record);
   const hours = (entry.hours ?? []).flatMap(({ line, part, work, note = '' }) => {
     const plan = line === undefined ? undefined : planned.get(lineName(line, part))?.line;
@@ -36,7 +27,7 @@ function hazardsIn(entry: Entry, record: CarRecord): string[] {
     FINISH.flatMap(([word, hazard]) => (word.test(what) ? [hazard] : [])),
   );
   return [...hours, ...finishes];
-}
+});
 
 /** What the law's limit for lead comes to for whoever worked more than eight hours on a day with lead. */
 export function leadOnLongDays(entry: Entry, record: CarRecord): string[] {

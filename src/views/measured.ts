@@ -1,7 +1,13 @@
 // The page of measurements: every thing that was measured, part by part, as found and as left.
 import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
-import { type Measured, measurementsOf, type Thing } from '../rollup/measured.ts';
+import {
+  type Measured,
+  measurementsOf,
+  readingsByPart,
+  type Thing,
+  thingsByPart,
+} from '../rollup/measured.ts';
 import { datedText } from './dated.ts';
 import { page } from './links.ts';
 import { passed, stateText } from './measured/result-text.ts';
@@ -30,7 +36,7 @@ export type MeasurementsPage = { opening: string; amiss: PartRows[]; parts: Part
 export function measurementsPage(record: CarRecord): MeasurementsPage {
   const { readings, things } = measurementsOf(record);
   const drawn = new Set(drawnParts(record));
-  const byPart = Map.groupBy(things, ({ part }) => part);
+  const byPart = thingsByPart(record);
   const names = namesOf(record);
   const known = record.parts.flatMap(({ id }) => (byPart.has(id) ? [id] : []));
   const order = [...new Set([...known, ...byPart.keys()])];
@@ -66,14 +72,10 @@ export const drawnParts = once((record: CarRecord): string[] => {
 export type MeasuredPart = { heading: string; opening: string; sections: Section[] };
 
 export function measuredPart(part: string, record: CarRecord): MeasuredPart {
-  const { readings, things } = measurementsOf(record);
-  const own = things.filter((thing) => thing.part === part);
+  const own = thingsByPart(record).get(part) ?? [];
   return {
     heading: `${namesOf(record).part(part)}: ${answerText(own)}`,
-    opening: openingText(
-      readings.filter((each) => each.part === part),
-      own,
-    ),
+    opening: openingText(readingsByPart(record).get(part) ?? [], own),
     sections: sectionsOf(part, record),
   };
 }

@@ -6,7 +6,7 @@ import type { CarRecord, Choice, Entry, Part } from '../record/record.ts';
 import { byEntry } from '../rollup/by-entry.ts';
 import type { Rollup, Row, Total } from '../rollup/cost-lines.ts';
 import { fabricOf } from '../rollup/fabric.ts';
-import { measurementsOf } from '../rollup/measured.ts';
+import { readingsByPart } from '../rollup/measured.ts';
 import { datedText } from './dated.ts';
 import { timeText, workersOf } from './day.ts';
 import { fromLines, KIND, KINDS } from './line-text.ts';
@@ -119,11 +119,6 @@ export function readingsOfPart(part: Part, record: CarRecord) {
     note: measured.reading.note ?? '',
   }));
 }
-
-/** Grouped once: the page of every part asks. */
-const readingsByPart = once((record: CarRecord) =>
-  Map.groupBy(measurementsOf(record).readings, ({ part }) => part),
-);
 
 /** Tags of what came off a part. */
 export function marksOfPart(part: Part, record: CarRecord) {

@@ -1,8 +1,14 @@
 // The sections of a part's page of measurements: a drawing where one can be made, and the tables behind it.
-import { once } from '../../record/once.ts';
+import { once, onceEach } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import { type GapPair, gapPairs } from '../../rollup/measured/sides.ts';
-import { type Kind, type MeasuredOf, measurementsOf, type Thing } from '../../rollup/measured.ts';
+import {
+  type Kind,
+  type MeasuredOf,
+  measurementsOf,
+  type Thing,
+  thingsByPart,
+} from '../../rollup/measured.ts';
 import { datedText } from '../dated.ts';
 import { atMount } from '../drawn/levels.ts';
 import { namesOf } from '../names.ts';
@@ -33,18 +39,9 @@ export type Section = {
 };
 
 /** Worked out once: the list of parts that are drawn asks, and the page of each. */
-export function sectionsOf(part: string, record: CarRecord): Section[] {
-  const known = byPart(record);
-  const sections = known.get(part) ?? sectionsOfPart(part, record);
-  known.set(part, sections);
-  return sections;
-}
-
-const byPart = once((_record: CarRecord) => new Map<string, Section[]>());
-
-function sectionsOfPart(part: string, record: CarRecord): Section[] {
+export const sectionsOf = onceEach((part: string, record: CarRecord): Section[] => {
   const { things } = measurementsOf(record);
-  const own = thingsByPart(things).get(part) ?? [];
+  const own = thingsByPart(record).get(part) ?? [];
   const levels = own.filter((thing): thing is LevelThing => thing.kind === 'level');
   const [brackets, places] = [levels.filter(atMount), levels.filter((thing) => !atMount(thing))];
   const pairs = pairsOf(things);
@@ -64,10 +61,9 @@ function sectionsOfPart(part: string, record: CarRecord): Section[] {
     ...levelSections(places, 'Level', record),
     ...others.filter(({ picture }) => !picture),
   ].map((section, i) => ({ ...section, id: `m-${i + 1}` }));
-}
+});
 
-/** Both once for all parts. */
-const thingsByPart = once((things: readonly Thing[]) => Map.groupBy(things, ({ part }) => part));
+/** Once for all parts. */
 const pairsOf = once(gapPairs);
 
 type LevelThing = Thing<MeasuredOf<'level'>>;
