@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { chmod, mkdir, readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Readable } from 'node:stream';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { describe, expect, it } from 'vitest';
@@ -52,8 +53,18 @@ function apart(code: string, words: readonly string[]) {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const ended = new Promise<string | null>((done) => running.on('close', (_, signal) => done(signal)));
-  const begun = new Promise<void>((done) => running.stdout.once('data', () => done()));
-  return { running, begun, ended };
+  return { running, ended };
+}
+
+/** Ends when a process has said so many bytes. */
+function said({ stdout }: { readonly stdout: Readable }, bytes: number): Promise<void> {
+  let heard = 0;
+  return new Promise((done) => {
+    stdout.on('data', (chunk: Buffer) => {
+      heard += chunk.length;
+      if (heard >= bytes) done();
+    });
+  });
 }
 
 /** Adds a line to a file again and again, each time to what it read. */
@@ -61,7 +72,6 @@ const ADDING = `
 import { readFile } from 'node:fs/promises';
 import { replaceText } from './src/disk/replace-text.ts';
 const [path, who, count] = process.argv.slice(1);
-console.log('begun');
 for (let n = 0; n < Number(count); n++) {
   for (;;) {
     const before = await readFile(path, 'utf8');
@@ -80,14 +90,15 @@ it('four writers at once lose nothing of each other', async () => {
   expect(lines.toSorted()).toEqual(wanted.toSorted());
 }, 60_000);
 
-/** Writes two texts of a megabyte in turn, without an end. */
+/** Writes two texts of a megabyte in turn, without an end, and says a byte after each time. */
 const WRITING = `
-import { readFile } from 'node:fs/promises';
+import { writeSync } from 'node:fs';
 import { replaceText } from './src/disk/replace-text.ts';
 const [path, old, fresh] = process.argv.slice(1);
-console.log('begun');
 for (;;) {
+  writeSync(1, '.');
   await replaceText(path, old.repeat(1e5), fresh.repeat(1e5));
+  writeSync(1, '.');
   await replaceText(path, fresh.repeat(1e5), old.repeat(1e5));
 }
 `;
@@ -99,8 +110,9 @@ it('killed fifty times while it is written, a file is the old one or the new one
   const chance = xoroshiro128plus(1934);
   const found = new Set<string>();
   for (let kill = 0; kill < 50; kill++) {
-    const { running, begun, ended } = apart(WRITING, [path, old, fresh]);
-    await begun;
+    const { running, ended } = apart(WRITING, [path, old, fresh]);
+    // However slow the disk: after some of its writes, and somewhere within the next.
+    await said(running, 1 + Math.floor(uniformFloat64(chance) * 4));
     await new Promise((later) => setTimeout(later, uniformFloat64(chance) * 25));
     running.kill('SIGKILL');
     expect(await ended).toBe('SIGKILL');
