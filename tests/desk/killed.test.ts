@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { describe, expect, it } from 'vitest';
+import { said } from '../disk/said.ts';
 import { smallFolder } from './at-desk.ts';
 
 const FILE = 'log/2025-03-04.md';
@@ -11,6 +12,7 @@ const TEXTS = ['old words\n', 'new words\n'].map((words) => words.repeat(3000)) 
 
 /** The whole desk: it looks at a form and writes what it saw, one text and the other in turn, without an end. */
 const DESK = `
+import { writeSync } from 'node:fs';
 import { recordAt } from './src/desk/lying.ts';
 import { looked } from './src/desk/looked.ts';
 import { toldOf } from './src/desk/told.ts';
@@ -22,7 +24,7 @@ for (let n = 0; ; n++) {
   const { entry, read, by } = await toldOf(at, '2025-03-04');
   const form = { entry, read, by, lists: {}, words: texts[n % 2] };
   const { told } = await looked(at, form);
-  if (n === 1) console.log('begun');
+  if (n > 0) writeSync(1, '.');
   const done = await written(at, form, told.sign);
   // The text that comes first may be what stands there.
   if (!('said' in done) && n > 0) throw new Error(done.refused);
@@ -31,11 +33,12 @@ for (let n = 0; ; n++) {
 
 /** Only the step in which anything the desk writes gets to the disk: it starts in a tenth of the time. */
 const LAST_STEP = `
+import { writeSync } from 'node:fs';
 import { replaceText } from './src/disk/replace-text.ts';
 const [root, ...words] = process.argv.slice(1);
 const texts = words.map((one) => one.repeat(3000));
 for (let n = 0; ; n++) {
-  if (n === 1) console.log('begun');
+  if (n > 0) writeSync(1, '.');
   const done = await replaceText(root + '/${FILE}', texts[(n + 1) % 2], texts[n % 2]);
   // Where the one before was killed in turns, the other text stands.
   if (done !== 'written' && n > 0) throw new Error(done);
@@ -55,7 +58,8 @@ async function killed(script: string, kills: number, longest: number): Promise<s
       stdio: ['ignore', 'pipe', 'inherit'],
     });
     const ended = new Promise((done) => running.on('close', (_, signal) => done(signal)));
-    await Promise.race([new Promise((begun) => running.stdout.once('data', begun)), ended]);
+    // However slow the disk: after some of its writes, and somewhere within the next.
+    await Promise.race([said(running, 1 + Math.floor(uniformFloat64(chance) * 4)), ended]);
     await new Promise((later) => setTimeout(later, uniformFloat64(chance) * longest));
     running.kill('SIGKILL');
     expect(await ended).toBe('SIGKILL');

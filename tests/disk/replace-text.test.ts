@@ -1,12 +1,12 @@
 import { spawn } from 'node:child_process';
 import { chmod, mkdir, readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Readable } from 'node:stream';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { describe, expect, it } from 'vitest';
 import { replaceText } from '../../src/disk/replace-text.ts';
 import { emptyFolder } from '../commands/run.ts';
+import { said } from './said.ts';
 
 describe('a text in place of another', () => {
   it('is written over what was read, and keeps who may read it', async () => {
@@ -54,17 +54,6 @@ function apart(code: string, words: readonly string[]) {
   });
   const ended = new Promise<string | null>((done) => running.on('close', (_, signal) => done(signal)));
   return { running, ended };
-}
-
-/** Ends when a process has said so many bytes. */
-function said({ stdout }: { readonly stdout: Readable }, bytes: number): Promise<void> {
-  let heard = 0;
-  return new Promise((done) => {
-    stdout.on('data', (chunk: Buffer) => {
-      heard += chunk.length;
-      if (heard >= bytes) done();
-    });
-  });
 }
 
 /** Adds a line to a file again and again, each time to what it read. */
