@@ -7,6 +7,7 @@ import { sorted } from '../record/place.ts';
 import type { SheetsRead } from '../record/read-sheet.ts';
 import type { WrittenFile } from '../record/record.ts';
 import { type ReadsText, readFolder } from './folder.ts';
+import { inPlainEnvironment } from './plain-environment.ts';
 
 /** The record's folder: `RECORD` when it is set, else `content`. */
 export function recordFolder(): string {
@@ -34,7 +35,9 @@ export async function openFolder(
     return { folder, today, problems: sorted(problems), read: NOTHING, known: new Map() };
   const unreadable = new Set(problems.map(({ place }) => place.file));
   const reading = await before?.reading(files);
-  const opened = openRecord({ files, photos, today, ...(reading && { read: reading }) });
+  const opened = inPlainEnvironment(() =>
+    openRecord({ files, photos, today, ...(reading && { read: reading }) }),
+  );
   const more = opened.problems.filter(
     ({ rule, place }) => rule !== 'file-missing' || !unreadable.has(place.file),
   );

@@ -65,12 +65,16 @@ export const sees = new Proxy({} as Sees, {
   get: (_, key) => Reflect.get(seesNow(), key),
 });
 
-let known = { by: '', sees: seesOf('history') };
+let known: { handed: Handed | undefined; by: string; sees: Sees } | undefined;
 
+/** Looked up once for what a build hands over: a page asks a hundred times, and the environment asks the system. */
 function seesNow(): Sees {
+  const handed = handedToPages();
+  if (known?.handed && known.handed === handed) return known.sees;
   const { ASHFRAME_FOR: audience, ASHFRAME_COSTS: costs } = process.env;
   const by = `${audience} ${costs}`;
-  if (by !== known.by) known = { by, sees: seesOf(audienceNamed(audience) ?? 'history', costs === 'yes') };
+  const same = known?.by === by ? known.sees : undefined;
+  known = { handed, by, sees: same ?? seesOf(audienceNamed(audience) ?? 'history', costs === 'yes') };
   return known.sees;
 }
 
