@@ -16,7 +16,7 @@ export function mayStand<Params, Props, What extends Shown>(
 ): MayStand<Params, Props, What> {
   return {
     shown,
-    text: async (what) => comparedBy(await frame(), compared(what)),
+    texts: async (what) => comparedBy(await frame(), compared(what)),
     at: async ({ params, props, locals }) =>
       // What a build has asked for already it hands over.
       'shown' in locals ? (locals.shown as What) : shown(params as Params, props as Props),

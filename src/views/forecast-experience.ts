@@ -6,11 +6,12 @@ import type { CarRecord } from '../record/record.ts';
 import { earnedHours } from '../rollup/ahead/earned.ts';
 import type { Forecast } from '../rollup/ahead/forecast.ts';
 import { unplannedOf } from '../rollup/ahead/unplanned.ts';
-import type { CostLine, Rollup, Total } from '../rollup/cost-lines.ts';
+import type { Rollup, Total } from '../rollup/cost-lines.ts';
 import { timeText } from './day.ts';
 import { type FigureTable, figure } from './figure-table.ts';
 import { leftHours, percentText, spreadOf } from './forecast-words.ts';
 import { fromLines } from './line-text.ts';
+import { type BriefLine, briefLines } from './lines.ts';
 import { moneyAbout } from './live/rounded.ts';
 import { estimate, type Said } from './live/said.ts';
 import { namesOf } from './names.ts';
@@ -21,7 +22,7 @@ export type UnplannedWords = {
   table: FigureTable;
   total: string;
   from: string;
-  lines: CostLine[];
+  lines: BriefLine[];
 };
 
 export function unplannedWords(forecast: Forecast, record: CarRecord, rollup: Rollup): UnplannedWords {
@@ -56,7 +57,7 @@ export function unplannedWords(forecast: Forecast, record: CarRecord, rollup: Ro
     },
     total: moneyText(total.charged, currency),
     from: fromLines(total.lines.length),
-    lines: total.lines,
+    lines: briefLines(total.lines, record),
   };
 }
 

@@ -1,11 +1,7 @@
 // Cost lines in words, the same on every page that opens a figure.
-import { shortDayText } from '../figures/days.ts';
 import { minutesText } from '../figures/hours.ts';
-import { placeText } from '../record/place.ts';
 import type { CostKind, CostLine } from '../rollup/cost-lines.ts';
 import { KIND } from '../rollup/labels.ts';
-
-export type { CostLine };
 
 export { KIND };
 
@@ -23,15 +19,6 @@ export function lineNotes(line: CostLine): string {
   ]
     .filter((note) => note !== '')
     .join('; ');
-}
-
-/** The day and the place of a line in the files. */
-export function lineDay(line: CostLine): string {
-  return shortDayText(line.day);
-}
-
-export function linePlace(line: CostLine): string {
-  return placeText(line.place);
 }
 
 /** `from 14 lines`. */

@@ -1,6 +1,8 @@
 // The lines behind a figure, by kind, each with its day, its part and where it is written.
+import { shortDayText } from '../figures/days.ts';
 import { amountText, moneyText } from '../figures/money-text.ts';
 import { once } from '../record/once.ts';
+import { placeText } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Total } from '../rollup/cost-lines.ts';
 import { datedText } from './dated.ts';
@@ -80,6 +82,33 @@ const lineWriter = once((record: CarRecord): ((line: CostLine) => LineRow) => {
     place: `${line.place.file}:${line.place.line}`,
   }));
 });
+
+/** A line where lines of few kinds stand together, such as those of a day. */
+export type BriefLine = {
+  day: string;
+  dayPage?: string;
+  text: string;
+  notes: string;
+  kind: string;
+  charged: string;
+  place: string;
+};
+
+/** Writes lines of one record, each once. */
+export const briefLines = (lines: readonly CostLine[], record: CarRecord): BriefLine[] =>
+  lines.map(briefWriter(record));
+
+const briefWriter = once(({ currency }: CarRecord): ((line: CostLine) => BriefLine) =>
+  once((line) => ({
+    day: shortDayText(line.day),
+    ...(line.entry !== undefined && { dayPage: page.day(line.entry) }),
+    text: line.text,
+    notes: lineNotes(line),
+    kind: KIND[line.kind],
+    charged: amountText(line.charged, currency),
+    place: placeText(line.place),
+  })),
+);
 
 const footOf = (total: Total, { currency }: CarRecord): Foot => ({
   time: timeText(total.minutes),

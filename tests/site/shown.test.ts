@@ -7,11 +7,11 @@ import type { Body } from '../../src/record/body.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
 import { seesOf } from '../../src/views/audience.ts';
 import { monthsOfDays } from '../../src/views/days.ts';
-import type { LineRow } from '../../src/views/lines.ts';
+import type { BriefLine, LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
 import { choiceShown } from '../../src/views/shown/choice.ts';
-import { comparedBy } from '../../src/views/shown/compared.ts';
-import { dayShown } from '../../src/views/shown/day.ts';
+import { type Compared, comparedBy } from '../../src/views/shown/compared.ts';
+import { type DayShown, dayCompared, dayShown } from '../../src/views/shown/day.ts';
 import { linesCompared, linesShown } from '../../src/views/shown/lines.ts';
 import { monthShown } from '../../src/views/shown/month.ts';
 import { partShown } from '../../src/views/shown/part.ts';
@@ -21,6 +21,9 @@ import { shotMonths } from '../../src/views/timeline.ts';
 
 const SITE = join('src', 'site');
 const SHOWN = readdirSync(join(SITE, 'shown')).map((name) => join(SITE, 'shown', name));
+
+/** All that a page is compared by, in one text. */
+const text = (what: Compared, frame = FRAME) => comparedBy(frame, what).join('\n');
 
 const FRAME = { car: 'Aldermere', built: '1934', problems: 0, errors: 0, foot: '', parts: {} };
 
@@ -82,8 +85,7 @@ it('lines are compared by all that stands in their rows', () => {
   };
   const foot = { time: '', charged: '', cost: '' };
   const compared = (own: Partial<LineRow>) =>
-    comparedBy(
-      FRAME,
+    text(
       linesCompared({
         ...{
           path: 'lines/part/cowl.html',
@@ -101,6 +103,27 @@ it('lines are compared by all that stands in their rows', () => {
   expect(compared({})).toBe(compared({}));
   for (const key of Object.keys(row)) expect(compared({ [key]: 'other' }), key).not.toBe(compared({}));
   expect(compared({ dayPage: 'day/2025-03-05.html' })).not.toBe(compared({}));
+});
+
+it('a day is compared by all that it shows, its lines too', async () => {
+  const { record } = await openFolder(resolve('content'));
+  if (!record) throw new Error('content/ can’t be opened');
+  const rollup = rollUp(record);
+  const shown = record.entries
+    .map((entry) => dayShown(entry, { record, rollup, photos: new Map() }, seesOf('shop')))
+    .find(({ sum }) => (sum?.lines.length ?? 0) > 1);
+  if (!shown?.sum) throw new Error('no day has two lines');
+  const { sum } = shown;
+  const [first, ...others] = sum.lines;
+  const as = (own: Partial<DayShown['sum']>) => text(dayCompared({ ...shown, sum: { ...sum, ...own } }));
+  expect(as({})).toBe(text(dayCompared(shown)));
+  for (const key of Object.keys(first ?? {})) {
+    expect(as({ lines: [{ ...first, [key]: 'other' } as BriefLine, ...others] }), key).not.toBe(as({}));
+  }
+  expect(as({ lines: others })).not.toBe(as({}));
+  for (const key of ['opening', 'sum', 'from', 'charged'])
+    expect(as({ [key]: 'other' }), key).not.toBe(as({}));
+  expect(text(dayCompared({ ...shown, title: 'Other' }))).not.toBe(as({}));
 });
 
 /** Where a value holds what JSON doesn't write, or writes as something else. */
@@ -144,8 +167,8 @@ it('of words with a tree the text alone counts, and the frame always does', () =
   const body = (markdown: string, tree: object) => ({
     shown: { body: { markdown, line: 3, tree } as Body },
   });
-  const words = comparedBy(FRAME, body('Words', { children: [1] }));
-  expect(comparedBy({ ...FRAME }, body('Words', { children: [2] }))).toBe(words);
-  expect(comparedBy(FRAME, body('Other words', { children: [1] }))).not.toBe(words);
-  expect(comparedBy({ ...FRAME, problems: 1 }, body('Words', { children: [1] }))).not.toBe(words);
+  const words = text(body('Words', { children: [1] }));
+  expect(text(body('Words', { children: [2] }), { ...FRAME })).toBe(words);
+  expect(text(body('Other words', { children: [1] }))).not.toBe(words);
+  expect(text(body('Words', { children: [1] }), { ...FRAME, problems: 1 })).not.toBe(words);
 });

@@ -216,7 +216,7 @@ describe('work that was never planned', () => {
     const [time, charged] = table.foot?.cells ?? [];
     expect([minutes(time?.text ?? ''), cents(charged?.text ?? '')]).toEqual([
       90,
-      sum(lines.map((line) => line.charged)),
+      sum(lines.map((line) => cents(line.charged))),
     ]);
     expect(plain(text)).toBe(
       '$127.50 and 1 h 30 m went into what no planned line and no choice names: 43% of all that was charged. If what is left draws as much along with it, about $64 comes on top. That is in none of the figures above.',

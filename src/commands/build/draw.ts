@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+import { once } from '../../record/once.ts';
 import type { Sees } from '../../views/audience.ts';
 import type { MayStand } from '../../views/shown/compared.ts';
 import type { Standing } from './standing.ts';
@@ -45,6 +46,7 @@ export async function drawPages(
   // A second build in one process has other paths.
   app.routeCache.clearAll();
   const made = new Set<string>();
+  const componentOf = once((route: object) => app.getComponentByRoute(route) as Promise<Component>);
   const all = await new StaticPaths(app).getAll();
   const isLate = ({ route }: (typeof all)[number]) => LATE.test(route.component);
   for (const page of all) if (!isLate(page)) await drawPage(page);
@@ -57,12 +59,12 @@ export async function drawPages(
     const path = join(out, file);
     if (!made.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     made.add(dirname(path));
-    const { shows } = (await app.getComponentByRoute(route)) as Component;
+    const { shows } = await componentOf(route);
     const { params = {}, props = {} } = route.pathname
       ? {}
       : (app.routeCache.get(route)?.staticPaths.keyed.get(pathname) ?? {});
     const shown = await shows?.shown(params, props);
-    if (shows && shown && takenOver(file, await shows.text(shown), path)) return;
+    if (shows && shown && takenOver(file, await shows.texts(shown), path)) return;
     const url = new URL(encodeURI(`/${file}`), 'http://localhost');
     const locals = shown ? { shown } : {};
     const response = await app.render(new Request(url), { routeData: route, locals });

@@ -5,8 +5,8 @@ import type { KeptPages } from '../../disk/kept.ts';
 import { linked, signOf } from '../../disk/linked.ts';
 
 export type Standing = {
-  /** Takes a page of the last site over, if it was drawn from what the text says; false when it is to be drawn. */
-  takenOver: (file: string, drawnFrom: string, to: string) => boolean;
+  /** Takes a page of the last site over, if it was drawn from what the texts say; false when it is to be drawn. */
+  takenOver: (file: string, drawnFrom: readonly string[], to: string) => boolean;
   /** The pages that may stand the next time, of the site that was made in a folder. */
   keptOf: (made: string) => KeptPages;
 };
@@ -15,9 +15,10 @@ export type Standing = {
 export function standingPages(place: string, kept: KeptPages): Standing {
   const stood: KeptPages = new Map();
   const drawn = new Map<string, string>();
+  const digestOfTexts = textsDigest();
   return {
     takenOver: (file, drawnFrom, to) => {
-      const digest = hash('sha256', drawnFrom);
+      const digest = digestOfTexts(drawnFrom);
       const before = kept.get(file);
       const stands = before?.digest === digest && linked(join(place, file), to, before.sign);
       if (stands) stood.set(file, before);
@@ -29,4 +30,15 @@ export function standingPages(place: string, kept: KeptPages): Standing {
       return new Map([...stood, ...signed.map(({ file, ...page }) => [file, page] as const)]);
     },
   };
+}
+
+/** Gives digests of lists of texts. One that stands in many lists, such as the row of a line, is gone through once. */
+function textsDigest(): (texts: readonly string[]) => string {
+  const known = new Map<string, string>();
+  const digestOf = (text: string): string => {
+    const digest = known.get(text) ?? hash('sha256', text);
+    known.set(text, digest);
+    return digest;
+  };
+  return ([own = '', ...others]) => hash('sha256', [own, ...others.map(digestOf)].join('\n'));
 }

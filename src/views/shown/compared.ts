@@ -1,4 +1,4 @@
-// What a page that may stand is compared by, as text: all that it shows, and the frame around it.
+// What a page that may stand is compared by, as texts: all that it shows, and the frame around it.
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Body } from '../../record/body.ts';
@@ -11,20 +11,22 @@ export type Shown = { body?: Body; [name: string]: unknown };
 /** What a page shows, by its address; nothing where there is no such page. */
 export type ShownAt<Params, Props, What> = (params: Params, props: Props) => Promise<What | undefined>;
 
-/** What a page says of itself: what it `shows`, the text that it is compared by, and the same for its own drawing. */
+/** What a page says of itself: what it `shows`, the texts that it is compared by, and the same for its own drawing. */
 export type MayStand<Params, Props, What> = {
   shown: ShownAt<Params, Props, What>;
-  text: (shown: What) => Promise<string>;
+  texts: (shown: What) => Promise<readonly string[]>;
   at: (page: { params: object; props: object; locals: object }) => Promise<What | undefined>;
 };
 
-/** What is compared of a page: `shown`, and `lines` that were written as JSON before, one a line. */
-export type Compared = { shown: Shown; lines?: readonly string[] };
+/** What is compared of a page: `shown`, and `lines` that stand on other pages too. */
+export type Compared = { shown: Shown; lines?: readonly object[] };
 
-/** Another text for whatever shows anything else. */
-export function comparedBy(frame: Frame, { shown: { body, ...shown }, lines = [] }: Compared): string {
+/** Other texts for whatever shows anything else. The texts of lines are the same ones on every page. */
+export function comparedBy(frame: Frame, { shown: { body, ...shown }, lines = [] }: Compared): string[] {
   const first = JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
-  return [first, ...lines].join('\n');
+  return [first, ...lines.map(textOf)];
 }
+
+const textOf = once((line: object) => JSON.stringify(line));
 
 const frameDigest = once((frame: Frame) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(frame)))));

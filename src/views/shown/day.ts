@@ -1,12 +1,11 @@
 // What a day's page shows: the words, the hours, the bills, what was measured and kept, the pictures.
-import type { Currency } from '../../figures/currency.ts';
 import { shortDayText, weekday } from '../../figures/days.ts';
 import { minutesText } from '../../figures/hours.ts';
 import { amountText, moneyText } from '../../figures/money-text.ts';
 import type { Body } from '../../record/body.ts';
 import { once } from '../../record/once.ts';
 import type { CarRecord, Entry } from '../../record/record.ts';
-import type { CostLine, Rollup, Total } from '../../rollup/cost-lines.ts';
+import type { Rollup, Total } from '../../rollup/cost-lines.ts';
 import type { DayTotal } from '../../rollup/day-totals.ts';
 import type { Sees } from '../audience.ts';
 import { type Caution, cautionsOf } from '../cautions.ts';
@@ -25,9 +24,11 @@ import { type WhyPart, whyOfDay } from '../day-why.ts';
 import type { Linked } from '../fabric.ts';
 import { hazardsOfDay, leadOnLongDays } from '../hazards.ts';
 import { fromLines, KIND } from '../line-text.ts';
+import { type BriefLine, briefLines } from '../lines.ts';
 import { page } from '../links.ts';
 import { type Names, namesOf } from '../names.ts';
 import { type Photos, type Shot, shotsOf } from '../photos.ts';
+import type { Compared } from './compared.ts';
 
 /** Hours as a table, a row for each line; amounts are `no charge` where there is none. */
 type HoursShown = {
@@ -45,7 +46,7 @@ type BillShown = {
   from: string;
 };
 /** What the day comes to; `charged` is the foot of its lines. */
-type SumShown = { opening: string; sum: string; from: string; lines: readonly CostLine[]; charged: string };
+type SumShown = { opening: string; sum: string; from: string; lines: BriefLine[]; charged: string };
 
 export type DayShown = {
   path: string;
@@ -59,7 +60,6 @@ export type DayShown = {
   hours?: HoursShown;
   bills: BillShown[];
   sum?: SumShown;
-  currency: Currency;
   asides: Aside[];
   cautions: Caution[];
   more: string[];
@@ -89,7 +89,6 @@ export function dayShown(
     ...(hours && { hours }),
     bills: sees.money ? (total?.bills ?? []).map((bill) => billShown(bill, record, names)) : [],
     ...(sum && { sum }),
-    currency: record.currency,
     asides: [...(sees.money ? [] : goodsOf(entry, record)), ...asidesOf(entry, record)],
     cautions: cautionsOf(hazardsOfDay(entry, record)),
     more: leadOnLongDays(entry, record),
@@ -97,6 +96,13 @@ export function dayShown(
     before: turn(record.entries[at - 1]),
     after: turn(record.entries[at + 1]),
   };
+}
+
+/** The same with the lines of its sum apart. */
+export function dayCompared({ sum, ...shown }: DayShown): Compared {
+  if (!sum) return { shown };
+  const { lines, ...told } = sum;
+  return { shown: { ...shown, sum: told }, lines };
 }
 
 const placesOf = once(({ entries }: CarRecord) => new Map(entries.map((entry, at) => [entry, at])));
@@ -138,13 +144,14 @@ function billShown(
   };
 }
 
-function sumShown(total: DayTotal, { currency }: CarRecord): SumShown {
+function sumShown(total: DayTotal, record: CarRecord): SumShown {
+  const { currency } = record;
   const { lines, charged } = total.all;
   return {
     opening: dayOpening(total, currency),
     sum: moneyText(charged, currency),
     from: fromLines(lines.length),
-    lines,
+    lines: briefLines(lines, record),
     charged: amountText(charged, currency),
   };
 }

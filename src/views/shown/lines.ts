@@ -1,9 +1,8 @@
 // What a page of lines shows, and what it is compared by.
-import { once } from '../../record/once.ts';
 import type { CarRecord } from '../../record/record.ts';
 import type { Grouping, Row } from '../../rollup/cost-lines.ts';
 import { fromLines } from '../line-text.ts';
-import { type LineRow, type LinesPage, linesPage } from '../lines.ts';
+import { type LinesPage, linesPage } from '../lines.ts';
 import { page } from '../links.ts';
 import type { Compared } from './compared.ts';
 
@@ -18,12 +17,10 @@ export function linesShown(by: Grouping, row: Row, record: CarRecord): LinesShow
   };
 }
 
-/** The same with its rows apart, as many as each group counts: a line stands in a table of every grouping, and is written once. */
+/** The same with its rows apart, as many as each group counts: a line stands in a table of every grouping. */
 export function linesCompared({ groups, ...shown }: LinesShown): Compared {
   return {
     shown: { ...shown, groups: groups.map(({ rows, ...group }) => ({ ...group, count: rows.length })) },
-    lines: groups.flatMap(({ rows }) => rows.map(textOf)),
+    lines: groups.flatMap(({ rows }) => rows),
   };
 }
-
-const textOf = once((row: LineRow) => JSON.stringify(row));
