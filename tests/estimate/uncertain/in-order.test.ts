@@ -18,6 +18,20 @@ describe('draws in order', () => {
     expect(bits(drawsInOrder(odd))).toEqual(bits(Float64Array.from(odd).sort()));
   });
 
+  it('stand so where their upper halves are alike', () => {
+    const draws = new Float64Array(20_000);
+    fillNormals(draws, streamFor('s', 'alike'));
+    for (const scale of [1e-9, 1e-6]) {
+      const near = draws.map((draw) => 5000 + scale * draw);
+      expect(new Set(new Uint32Array(near.buffer).filter((_, w) => w % 2 === 1)).size).toBeLessThan(200);
+      expect(bits(drawsInOrder(near))).toEqual(bits(near.slice().sort()));
+      const below = near.map((draw) => -draw);
+      expect(bits(drawsInOrder(below))).toEqual(bits(below.slice().sort()));
+    }
+    const few = draws.map((draw) => Math.round(draw));
+    expect(bits(drawsInOrder(few))).toEqual(bits(few.slice().sort()));
+  });
+
   it('are a copy, and so for twenty thousand', () => {
     const draws = new Float64Array(20_000);
     fillNormals(draws, streamFor('s', 'order'));
