@@ -16,11 +16,12 @@ export const FOLDER = lifeSizeFolder(LIFE_SIZE);
 /** Each is built so many times, in turns, and the shortest counts: what else the machine does only adds. */
 const TIMES = 5;
 /** Seconds after which no further turn is begun, so that a slow machine comes to an end. */
-const ENOUGH = 300;
+const ENOUGH = 360;
 const GOAL = { full: { ratio: 1.5, megabytes: 1000 }, again: { ratio: 0.35 } };
 
 export async function siteRows(): Promise<Row[]> {
   const [ours, bare, drawn]: [Ran[], Ran[], Ran[]] = [[], [], []];
+  const [words, hours]: [Ran[], Ran[]] = [[], []];
   let pages: string[] = [];
   const end = performance.now() + 1000 * ENOUGH;
   for (let time = 0; time < TIMES && (time === 0 || performance.now() < end); time++) {
@@ -28,10 +29,11 @@ export async function siteRows(): Promise<Row[]> {
     if (time === 0) pages = await layDownBare(SITE, { for: 'build', texts: await texts() });
     bare.push(await buildBare('parse.mjs'));
     drawn.push(await buildBare('build.mjs'));
+    words.push(await afterChange((text) => `${text}\nOne more thing was seen at the end of the day.\n`));
+    await buildOver();
+    hours.push(await afterChange((text) => text.replace(/time: .*/, 'time: 3h 45m')));
   }
   const [full, floor] = [shortest(ours), shortest(bare)];
-  const words = await afterChange((text) => `${text}\nOne more thing was seen at the end of the day.\n`);
-  const hour = await afterChange((text) => text.replace(/time: .*/, 'time: 3h 45m'));
   const again = (id: string, what: string, ran: Ran): Row => ({
     ...row(id, what, ran, 'the full build', full.seconds),
     goal: GOAL.again,
@@ -54,8 +56,8 @@ export async function siteRows(): Promise<Row[]> {
       'the bare site, its texts not parsed',
       shortest(drawn).seconds,
     ),
-    again('rebuild-words', 'build after a sentence was added', words),
-    again('rebuild-hours', 'build after an hour was changed', hour),
+    again('rebuild-words', 'build after a sentence was added', shortest(words)),
+    again('rebuild-hours', 'build after an hour was changed', shortest(hours)),
     ...(await weightRows(pages)),
   ];
 }
@@ -85,20 +87,15 @@ function buildOver(): Promise<Ran> {
   return runNode(['src/commands/build.ts', '--out', SITE], { env: { RECORD: resolve(FOLDER) } });
 }
 
-/** Builds again after the last entry was changed, each time from the entry as it was, and puts it back. */
+/** Builds again after the last entry was changed, and puts the entry back. */
 async function afterChange(change: (text: string) => string): Promise<Ran> {
   const { path, text } = await lastEntry();
-  const ran: Ran[] = [];
-  for (let time = 0; time < TIMES; time++) {
-    try {
-      await writeFile(path, change(text));
-      ran.push(await buildOver());
-    } finally {
-      await writeFile(path, text);
-    }
-    if (time < TIMES - 1) await buildOver();
+  try {
+    await writeFile(path, change(text));
+    return await buildOver();
+  } finally {
+    await writeFile(path, text);
   }
-  return shortest(ran);
 }
 
 /** The last day of the record, which ends in its words. */
