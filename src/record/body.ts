@@ -4,6 +4,7 @@ import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 import type { Problem } from './place.ts';
+import { plainWords } from './plain-words.ts';
 import { short } from './short.ts';
 
 /** The body as written, the line of the file it begins in, and its parsed tree. */
@@ -54,7 +55,7 @@ export function withoutPlaces(body: Body): Body {
 /** The tree of a body; nothing where it is nested deeper than the parser can follow. */
 function parsed(markdown: string): Root | undefined {
   try {
-    return (GFM.test(markdown) ? reader : plainReader).parse(markdown);
+    return plainWords(markdown) ?? (GFM.test(markdown) ? reader : plainReader).parse(markdown);
   } catch (error) {
     if (error instanceof RangeError) return undefined;
     throw error;
