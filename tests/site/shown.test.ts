@@ -11,7 +11,7 @@ import type { BriefLine, LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
 import { choiceShown } from '../../src/views/shown/choice.ts';
 import { type Compared, comparedBy } from '../../src/views/shown/compared.ts';
-import { type DayShown, dayCompared, dayShown } from '../../src/views/shown/day.ts';
+import { type DayShown, dayShown } from '../../src/views/shown/day.ts';
 import { linesCompared, linesShown } from '../../src/views/shown/lines.ts';
 import { monthShown } from '../../src/views/shown/month.ts';
 import { partShown } from '../../src/views/shown/part.ts';
@@ -115,15 +115,15 @@ it('a day is compared by all that it shows, its lines too', async () => {
   if (!shown?.sum) throw new Error('no day has two lines');
   const { sum } = shown;
   const [first, ...others] = sum.lines;
-  const as = (own: Partial<DayShown['sum']>) => text(dayCompared({ ...shown, sum: { ...sum, ...own } }));
-  expect(as({})).toBe(text(dayCompared(shown)));
+  const as = (own: Partial<DayShown['sum']>) => text({ shown: { ...shown, sum: { ...sum, ...own } } });
+  expect(as({})).toBe(text({ shown }));
   for (const key of Object.keys(first ?? {})) {
     expect(as({ lines: [{ ...first, [key]: 'other' } as BriefLine, ...others] }), key).not.toBe(as({}));
   }
   expect(as({ lines: others })).not.toBe(as({}));
   for (const key of ['opening', 'sum', 'from', 'charged'])
     expect(as({ [key]: 'other' }), key).not.toBe(as({}));
-  expect(text(dayCompared({ ...shown, title: 'Other' }))).not.toBe(as({}));
+  expect(text({ shown: { ...shown, title: 'Other' } })).not.toBe(as({}));
 });
 
 /** Where a value holds what JSON doesn't write, or writes as something else. */

@@ -28,7 +28,6 @@ import { type BriefLine, briefLines } from '../lines.ts';
 import { page } from '../links.ts';
 import { type Names, namesOf } from '../names.ts';
 import { type Photos, type Shot, shotsOf } from '../photos.ts';
-import type { Compared } from './compared.ts';
 
 /** Hours as a table, a row for each line; amounts are `no charge` where there is none. */
 type HoursShown = {
@@ -96,13 +95,6 @@ export function dayShown(
     before: turn(record.entries[at - 1]),
     after: turn(record.entries[at + 1]),
   };
-}
-
-/** The same with the lines of its sum apart. */
-export function dayCompared({ sum, ...shown }: DayShown): Compared {
-  if (!sum) return { shown };
-  const { lines, ...told } = sum;
-  return { shown: { ...shown, sum: told }, lines };
 }
 
 const placesOf = once(({ entries }: CarRecord) => new Map(entries.map((entry, at) => [entry, at])));
