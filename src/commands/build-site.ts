@@ -7,7 +7,8 @@ import { keptOf } from '../disk/kept.ts';
 import { openFolder, recordFolder } from '../disk/open-folder.ts';
 import { putFolder } from '../disk/put-folder.ts';
 import { makePhotos } from '../photos/make.ts';
-import { publishPhotos } from '../photos/publish.ts';
+import { PICTURES } from '../photos/plan.ts';
+import { publishPhotos, stillPublished } from '../photos/publish.ts';
 import { inWorkFolder } from '../photos/work-folder.ts';
 import { forAudience } from '../record/audience.ts';
 import { type Audience, BUILT, type Sees, seesOf } from '../views/audience.ts';
@@ -78,10 +79,13 @@ export async function buildSite(
     await drawPages(pages, making, { sees, takenOver: standing.takenOver, drawn: ahead.done });
     const named = namedPhotos(forAudience(record, audience));
     const shown = [...made.photos].flatMap(([file, photo]) => (named.has(file) ? [photo] : []));
-    const pictures = { folder: join(place, 'photos'), published: last.published };
-    const published = await publishPhotos(shown, join(making, 'photos'), { last: pictures });
+    const pictures = { folder: join(place, PICTURES), published: last.published };
+    const stay = stillPublished(shown, pictures);
+    const published = stay
+      ? last.published
+      : await publishPhotos(shown, join(making, PICTURES), { last: pictures });
     kept.site = { place, published, pages: standing.keptOf(making) };
-    await putFolder(making, out);
+    await putFolder(making, out, stay ? [PICTURES] : []);
   };
   try {
     await onDisk(WORK, () => inWorkFolder(WORK, make));

@@ -10,7 +10,7 @@ import { AT_ONCE, eachInTurn } from './turns.ts';
 const WIDEST = 1200;
 const QUALITY = 82;
 
-/** The JPEGs of web pictures, given as pages name them (`photos/…-large.webp`), by that name. */
+/** The JPEGs of web pictures, given as pages name them (`pictures/…-large.webp`), by that name. */
 export async function printPictures(
   files: readonly string[],
   cache = photoCache,

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { WebPhoto } from '../views/photos.ts';
 import type { CameraFacts } from './camera-facts.ts';
 import { carried } from './carried.ts';
-import type { Names } from './plan.ts';
+import { type Names, PICTURES } from './plan.ts';
 import type { Verdict } from './verdict.ts';
 import type { Pictures } from './web-pictures.ts';
 
@@ -74,10 +74,10 @@ export function webPhoto(names: Names, facts: Facts): WebPhoto | undefined {
   if (facts.refused) return undefined;
   const { large, small, taken } = facts;
   return {
-    file: `photos/${names.large}`,
+    file: `${PICTURES}/${names.large}`,
     width: large.width,
     height: large.height,
-    small: { file: `photos/${names.small}`, width: small.width, height: small.height },
+    small: { file: `${PICTURES}/${names.small}`, width: small.width, height: small.height },
     ...(taken ? { taken } : {}),
   };
 }

@@ -23,6 +23,9 @@ export function namesOf(content: string): Names {
   return { large: `${name}-large.webp`, small: `${name}-small.webp`, facts: `${name}.json` };
 }
 
+/** The folder of a site that pictures lie in, and nothing else. */
+export const PICTURES = 'pictures';
+
 /** What a web picture is called, so that nothing else is served or published by mistake. */
 export const WEB_PICTURE = /^[0-9a-f]{24}-(?:large|small)\.webp$/;
 

@@ -1,16 +1,36 @@
 // Puts web pictures beside the pages. Each is looked through once more: nothing leaves that carries anything. One that
 // lies in the last site as it was put there is taken from there.
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { onDisk } from '../disk/disk-fault.ts';
-import { linked, signOf } from '../disk/linked.ts';
+import { isStill, linked, signOf } from '../disk/linked.ts';
 import type { WebPhoto } from '../views/photos.ts';
 import { carried } from './carried.ts';
 import { photoCache } from './make.ts';
 
 /** Pictures that were published, by name: which file each is, its size and its time. */
 export type Published = Map<string, string>;
+
+/** What lies in the last site: the folder of its pictures, and what was put there. */
+export type LastPublished = { folder: string; published: Published };
+
+/** True while the last site has these pictures as they were published, and no other file beside them. */
+export function stillPublished(photos: Iterable<WebPhoto>, { folder, published }: LastPublished): boolean {
+  const names = namesIn(photos);
+  if (names.size !== published.size || names.size === 0) return false;
+  try {
+    if (readdirSync(folder).some((name) => !names.has(name))) return false;
+  } catch {
+    return false;
+  }
+  return [...names].every((name) => isStill(join(folder, name), published.get(name) ?? ''));
+}
+
+/** The files of pictures: both sizes of each. */
+function namesIn(photos: Iterable<WebPhoto>): Set<string> {
+  return new Set([...photos].flatMap(({ file, small }) => [basename(file), basename(small.file)]));
+}
 
 /**
  * Writes both sizes of each picture into `out`, and gives what lies there. A name says what a picture was made from, so
@@ -20,10 +40,10 @@ export type Published = Map<string, string>;
 export async function publishPhotos(
   photos: Iterable<WebPhoto>,
   out: string,
-  { cache = photoCache, last }: { cache?: string; last?: { folder: string; published: Published } } = {},
+  { cache = photoCache, last }: { cache?: string; last?: LastPublished } = {},
 ): Promise<Published> {
   await onDisk(out, () => mkdir(out, { recursive: true }));
-  const names = new Set([...photos].flatMap(({ file, small }) => [basename(file), basename(small.file)]));
+  const names = namesIn(photos);
   const published: Published = new Map();
   const others = [...names].filter((name) => {
     const sign = last?.published.get(name);

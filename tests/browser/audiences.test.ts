@@ -134,7 +134,7 @@ describe('what a camera wrote', () => {
     'and the name it gave a picture are in no byte that the %s gets',
     (audience) => {
       const { folder = '' } = built.get(audience) ?? {};
-      const pictures = readdirSync(join(folder, 'photos')).filter((file) => file.endsWith('.webp'));
+      const pictures = readdirSync(join(folder, 'pictures'));
       expect(pictures.length).toBeGreaterThan(1);
       expect(filesWith(audience, CAMERA_WORD)).toEqual([]);
     },

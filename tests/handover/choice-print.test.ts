@@ -25,9 +25,9 @@ beforeAll(async () => {
   if (!whole) throw new Error('The demo can’t be opened.');
   record = forAudience(whole, 'owner');
   rollup = rollUp(record);
-  const small = { file: 'photos/small.webp', width: 480, height: 320 };
+  const small = { file: 'pictures/small.webp', width: 480, height: 320 };
   photos = new Map(
-    record.photos.map((file, i) => [file, { file: `photos/${i}.webp`, width: 1600, height: 1067, small }]),
+    record.photos.map((file, i) => [file, { file: `pictures/${i}.webp`, width: 1600, height: 1067, small }]),
   );
 });
 

@@ -171,10 +171,10 @@ First coat.
 export function planted(changed: Record<string, string> = {}) {
   const record: CarRecord = recordOf({ ...TEXTS, ...changed });
   const photo = (name: string, width: number, height: number) => ({
-    file: `photos/${name}-large.webp`,
+    file: `pictures/${name}-large.webp`,
     width,
     height,
-    small: { file: `photos/${name}-small.webp`, width: 480, height: 360 },
+    small: { file: `pictures/${name}-small.webp`, width: 480, height: 360 },
   });
   const photos: Photos = new Map([
     ['photos/2025-03-03/IMG_1.jpg', photo('one', 800, 600)],
@@ -193,7 +193,7 @@ export function pictures(): Map<string, Buffer> {
     return canvas.toBuffer('image/jpeg');
   };
   return new Map([
-    ['photos/one-large.webp', jpeg(80, 60)],
-    ['photos/two-large.webp', jpeg(60, 80)],
+    ['pictures/one-large.webp', jpeg(80, 60)],
+    ['pictures/two-large.webp', jpeg(60, 80)],
   ]);
 }

@@ -42,15 +42,15 @@ it('a site shows the pictures that entries name, in two sizes, and says of the o
   for (const sentence of [CUT, PHONE]) expect(problems).toContain(sentence);
 
   // Two named pictures can be shown, two files each; the one that no entry names stays at home.
-  const published = (await readdir(join(out, 'photos'))).filter((file) => file.endsWith('.webp'));
+  const published = (await readdir(join(out, 'pictures'))).filter((file) => file.endsWith('.webp'));
   expect(published).toHaveLength(4);
   const all = await readdir(out, { recursive: true });
   expect(all.filter((file) => /\.(jpe?g|heic|tiff?)$/i.test(file))).toEqual([]);
   const day = await readFile(join(out, 'day/2025-03-05.html'), 'utf8');
-  const shown = [...day.matchAll(/photos\/[0-9a-f]{24}-(?:large|small)\.webp/g)].map(([file]) => file);
-  expect([...new Set(shown)].sort()).toEqual(published.map((name) => `photos/${name}`).sort());
+  const shown = [...day.matchAll(/pictures\/[0-9a-f]{24}-(?:large|small)\.webp/g)].map(([file]) => file);
+  expect([...new Set(shown)].sort()).toEqual(published.map((name) => `pictures/${name}`).sort());
   expect(day).toMatch(/srcset="[^"]+-small\.webp 480w, [^"]+-large\.webp 1200w"/);
   for (const name of published) {
-    expect((await readFile(join(out, 'photos', name))).includes('secret-maker')).toBe(false);
+    expect((await readFile(join(out, 'pictures', name))).includes('secret-maker')).toBe(false);
   }
 }, 60_000);

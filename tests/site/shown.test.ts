@@ -141,7 +141,7 @@ it('what such pages of the demonstration show is all plain', async () => {
   const { record } = await openFolder(folder);
   if (!record) throw new Error('content/ can’t be opened');
   const rollup = rollUp(record);
-  const web = { file: 'photos/a.webp', width: 1600, height: 1200 };
+  const web = { file: 'pictures/a.webp', width: 1600, height: 1200 };
   const photos = new Map(
     record.photos.map((file) => [file, { ...web, small: web, taken: '2025-03-05T10:00:00' }]),
   );

@@ -183,12 +183,12 @@ describe('the data of the book', () => {
   it('puts the pictures of a pair side by side, each with its words', () => {
     expect(data.plates.map(({ file, caption, alt, part }) => [file, caption, alt, part])).toEqual([
       [
-        'photos/one-large.webp',
+        'pictures/one-large.webp',
         'Before. The cowl as it came.',
         'A rusty cowl with lead on its left side.',
         'Cowl',
       ],
-      ['photos/two-large.webp', 'After. The same side in green.', 'A smooth green cowl.', 'Cowl'],
+      ['pictures/two-large.webp', 'After. The same side in green.', 'A smooth green cowl.', 'Cowl'],
     ]);
   });
 

@@ -5,10 +5,10 @@ import type { Photos, WebPhoto } from '../../src/views/photos.ts';
 import { recordOf } from '../rollup/records.ts';
 
 const web = (name: string): WebPhoto => ({
-  file: `photos/${name}-large.webp`,
+  file: `pictures/${name}-large.webp`,
   width: 1600,
   height: 1200,
-  small: { file: `photos/${name}-small.webp`, width: 480, height: 360 },
+  small: { file: `pictures/${name}-small.webp`, width: 480, height: 360 },
 });
 const PHOTOS: Photos = new Map([
   ['photos/2025-03-03/IMG_1.jpg', web('one')],

@@ -32,10 +32,10 @@ export function pictured(days: Record<string, readonly Taken[]>): { record: CarR
 
 function web(file: string, ratio: number, taken: string | undefined): WebPhoto {
   const size = (width: number) => ({ width, height: Math.round(width / ratio) });
-  const sized = { file: `photos/${file}-large.webp`, ...size(1200) };
+  const sized = { file: `pictures/${file}-large.webp`, ...size(1200) };
   return {
     ...sized,
-    small: { file: `photos/${file}-small.webp`, ...size(480) },
+    small: { file: `pictures/${file}-small.webp`, ...size(480) },
     ...(taken ? { taken } : {}),
   };
 }

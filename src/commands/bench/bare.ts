@@ -2,6 +2,7 @@
 // ours, put in as it stands, and the same pictures; no layout, no components, no sums. It builds and serves as ours does.
 import { cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { PICTURES } from '../../photos/plan.ts';
 import { putAside } from './aside.ts';
 
 export const BARE = join('.cache', 'bench', 'bare');
@@ -18,10 +19,7 @@ export async function layDownBare(
   await putAside(BARE);
   const pages = await pagesOf(site);
   if (use.for === 'build') {
-    await cp(join(site, 'photos'), join(BARE, 'public', 'photos'), {
-      recursive: true,
-      filter: (file) => !file.endsWith('.html'),
-    });
+    await cp(join(site, PICTURES), join(BARE, 'public', PICTURES), { recursive: true });
     await put('texts.json', JSON.stringify(use.texts));
     await put('parse.mjs', PARSE);
   }

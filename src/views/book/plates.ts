@@ -5,7 +5,7 @@ import { namesOf } from '../names.ts';
 import { type Photos, type Shot, shotsOf } from '../photos.ts';
 import { captionText, takenText } from '../shot-words.ts';
 
-/** `file` is the web picture's, `photos/…-large.webp`; `ratio` its width over its height. */
+/** `file` is the web picture's, `pictures/…-large.webp`; `ratio` its width over its height. */
 export type BookPlate = {
   file: string;
   ratio: number;
