@@ -28,6 +28,7 @@ options:
 Two ways.
 `;
 const DAY = 'log/2025-03-05.md';
+const DAY_PAGE = 'day/2025-03-05.html';
 const entry = (words: string, time = '2h', photos = ['IMG_1.jpg']) => `---
 hours:
   - { part: cowl, line: lead, work: metal, time: ${time} }
@@ -229,10 +230,33 @@ describe('a page', () => {
   }, 200_000);
 });
 
-it('a picture that was changed in the site by hand is put back', async () => {
-  const right = await bytesOf(at('again'));
-  const [name] = Object.keys(right).filter((file) => file.endsWith('.webp'));
-  await writeFile(join(at('again'), name ?? ''), 'by hand');
-  await program.build(at('record'), at('again'));
-  expect(await bytesOf(at('again'))).toEqual(right);
-}, 200_000);
+describe('pictures', () => {
+  const right = async () => ({ ...(await bytesOf(at('again'))) });
+  const folder = () => statSync(at('again/pictures')).ino;
+  const one = async () => join(at('again/pictures'), (await readdir(at('again/pictures')))[0] ?? '');
+
+  it('stay where they are while they are the same', async () => {
+    const [before, pages] = [folder(), await right()];
+    await change(at('record'), { [DAY]: entry('Words alone have changed.', '2h', ['IMG_9.jpg']) });
+    const after = await bothWays();
+    expect(after[DAY_PAGE]).not.toBe(pages[DAY_PAGE]);
+    expect(folder()).toBe(before);
+  }, 200_000);
+
+  it.each<[string, () => Promise<void>]>([
+    ['one was changed by hand', async () => writeFile(await one(), 'by hand')],
+    ['one was taken away', async () => rm(await one())],
+    ['all were taken away', () => rm(at('again/pictures'), { recursive: true })],
+    ['a file of somebody else’s lies there', () => writeFile(at('again/pictures/notes.txt'), 'Mine')],
+  ])(
+    'are put back when %s',
+    async (_, spoil) => {
+      const before = await right();
+      await spoil();
+      expect(await bytesOf(at('again'))).not.toEqual(before);
+      await program.build(at('record'), at('again'));
+      expect(await bytesOf(at('again'))).toEqual(before);
+    },
+    200_000,
+  );
+});

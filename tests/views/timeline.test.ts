@@ -7,7 +7,7 @@ import { allShots, daysOfShots, MOST, shotMonths } from '../../src/views/timelin
 import { pictured, type Taken } from './pictured.ts';
 
 const named = (shots: readonly Shot[]) =>
-  shots.map(({ file }) => file.replace(/^photos\/|-large\.webp$/g, ''));
+  shots.map(({ file }) => file.replace(/^pictures\/|-large\.webp$/g, ''));
 const many = (count: number, of: Partial<Taken> = {}): Taken[] =>
   Array.from({ length: count }, (_, i) => ({ file: `P${i}.jpg`, ...of }));
 

@@ -1,6 +1,6 @@
 // Compiles the pages into a folder, without drawing any: `compiled.ts` runs it in a process of its own.
 import { cp, readdir, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type AstroIntegration, build } from 'astro';
 import { filesOf } from './program.ts';
@@ -26,6 +26,7 @@ async function compile(into: string): Promise<void> {
     cacheDir: `./${into}/astro`,
     logLevel: 'error',
     integrations,
+    vite: { plugins: [programLeftOut()] },
   });
   await rm(join(into, 'astro'), { recursive: true, force: true });
   const own = filesOf(beside).filter((file) => file.startsWith('_astro/'));
@@ -35,6 +36,26 @@ async function compile(into: string): Promise<void> {
     );
   }
   await writeFile(join(pages, 'pages.mjs'), await entryOf(pages));
+}
+
+/**
+ * Leaves the program out of the compiled pages: what reads and sums the record is loaded already by whoever draws them, and
+ * would be compiled, loaded and made ready a second time. They import it as `#src/…`, as package.json says.
+ */
+function programLeftOut() {
+  const src = resolve('src');
+  return {
+    name: 'program-left-out',
+    enforce: 'pre' as const,
+    resolveId: (id: string, importer = '') => {
+      if (!/^\.{1,2}\/.*\.ts$/.test(id)) return null;
+      const file = relative(src, resolve(dirname(importer), id))
+        .split(sep)
+        .join('/');
+      const ours = !file.startsWith('../') && !file.startsWith('site/');
+      return ours ? { id: `#src/${file}`, external: true } : null;
+    },
+  };
 }
 
 /** What draws compiled pages, and what lists them. */
