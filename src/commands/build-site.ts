@@ -66,7 +66,7 @@ export async function buildSite(
   const place = resolve(out);
   const last = kept.site.place === place ? kept.site : { published: new Map(), pages: new Map() };
   const standing = standingPages(place, last.pages);
-  const ahead = drawsAhead(kept.drawn);
+  const ahead = drawsAhead(kept.drawn, pagesKept?.thread === undefined ? {} : { script: pagesKept.thread });
   handToPages({ opened, made, drawn: kept.drawn, ahead: ahead.begin });
   let bundling = { done: Promise.resolve() };
   const make = async (work: string): Promise<void> => {

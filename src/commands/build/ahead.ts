@@ -1,6 +1,6 @@
 // Draws the choices and the forecast of a large record on another core while their pages wait for the others.
 import { availableParallelism } from 'node:os';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { DrawsAhead } from '../../disk/handed.ts';
 import { optionsName } from '../../rollup/ahead/choice-draws.ts';
@@ -19,13 +19,13 @@ export type Ahead = {
 /** Choices, and lines of a forecast, from which on another thread is worth its start. */
 const MANY = { choices: 12, lines: 60 };
 
-/** What the thread runs. The program that builds may be bundled; this never is. */
-const THREAD = resolve('src', 'commands', 'build', 'ahead-thread.ts');
+/** What the thread runs where it isn't bundled. */
+const THREAD = join('src', 'commands', 'build', 'ahead-thread.ts');
 
 /** Puts results among those that were drawn `before`; few of them, or with one core, are drawn where they are asked for. */
 export function drawsAhead(
   { before }: DrawnBefore,
-  { many = MANY, cores = availableParallelism() } = {},
+  { many = MANY, cores = availableParallelism(), script = THREAD } = {},
 ): Ahead {
   let thread: Worker | undefined;
   let told: Promise<Told> | undefined;
@@ -38,7 +38,7 @@ export function drawsAhead(
       };
       const lines = fresh.finishes.reduce((sum, { items }) => sum + items.length, 0);
       if (fresh.choices.length < many.choices && lines < many.lines) return;
-      thread = new Worker(THREAD, { workerData: fresh });
+      thread = new Worker(resolve(script), { workerData: fresh });
       told = toldBy(thread);
     },
     done: async () => {

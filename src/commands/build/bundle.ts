@@ -14,7 +14,11 @@ process.on('disconnect', () => process.exit(1));
 const [pages, into] = process.argv.slice(2);
 if (pages !== undefined && into !== undefined) {
   await build({
-    entryPoints: { command: 'src/commands/build/command.ts', pages },
+    entryPoints: {
+      command: 'src/commands/build/command.ts',
+      thread: 'src/commands/build/ahead-thread.ts',
+      pages,
+    },
     outdir: into,
     outExtension: { '.js': '.mjs' },
     banner: { js: REQUIRE },

@@ -8,9 +8,15 @@ import { treeDigest } from './program.ts';
 
 /**
  * `pages` is the module that draws them; `beside` holds what every site has: styles, fonts, scripts. Once they are bundled
- * with it `command` is what builds.
+ * with it `command` is what builds, and `thread` what draws ahead.
  */
-export type Compiled = { folder: string; pages: string; command?: string; beside: string };
+export type Compiled = {
+  folder: string;
+  pages: string;
+  command?: string;
+  thread?: string;
+  beside: string;
+};
 
 const KEPT = join('.cache', 'compiled');
 const SCRIPTS = join('src', 'commands', 'build');
@@ -86,6 +92,7 @@ const bundled = (folder: string): Compiled => ({
   ...plain(folder),
   pages: join(folder, 'program', 'pages.mjs'),
   command: join(folder, 'program', 'command.mjs'),
+  thread: join(folder, 'program', 'thread.mjs'),
 });
 
 /** What is kept together, and the file that has its sum. */
