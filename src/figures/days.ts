@@ -29,6 +29,11 @@ export function monthOf(day: Day): string {
   return day.slice(0, 7);
 }
 
+/** `2025` of `2025-04-16`. */
+export function yearOf(day: Day): string {
+  return day.slice(0, 4);
+}
+
 /** `Wednesday, April 16, 2025`. */
 export function dayText(day: Day): string {
   return `${weekday(day)}, ${shortDayText(day)}, ${day.slice(0, 4)}`;

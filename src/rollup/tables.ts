@@ -1,5 +1,5 @@
 // Divides all lines by one thing at a time. Every table holds every line once, so its rows sum to the total.
-import { monthOf } from '../figures/days.ts';
+import { monthOf, yearOf } from '../figures/days.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Table, Total } from './cost-lines.ts';
 import { labelOf, orderOf } from './labels.ts';
@@ -34,6 +34,19 @@ export function totalOf(lines: readonly CostLine[]): Total {
     total.minutes += line.minutes ?? 0;
   }
   return total;
+}
+
+/** The years of lines in their order, each with its sums. */
+export function yearsOf({ lines }: Total): { year: string; total: Total }[] {
+  return [...Map.groupBy(lines, ({ day }) => yearOf(day))]
+    .map(([year, own]) => ({ year, total: totalOf(own) }))
+    .sort((one, other) => Number(one.year) - Number(other.year));
+}
+
+/** What a row holds of one year. */
+export function rowOfYear(row: Row, year: string): Row {
+  const own = row.lines.filter(({ day }) => yearOf(day) === year);
+  return { key: row.key, label: row.label, ...totalOf(own), kinds: kindsOf(own) };
 }
 
 const KEY: { [by in Grouping]: (line: CostLine) => string | undefined } = {

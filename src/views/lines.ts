@@ -1,10 +1,11 @@
 // The lines behind a figure, by kind, each with its day, its part and where it is written.
-import { shortDayText } from '../figures/days.ts';
+import { shortDayText, yearOf } from '../figures/days.ts';
 import { amountText, moneyText } from '../figures/money-text.ts';
 import { once } from '../record/once.ts';
 import { placeText } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Total } from '../rollup/cost-lines.ts';
+import { rowOfYear, yearsOf } from '../rollup/tables.ts';
 import { datedText } from './dated.ts';
 import { timeText } from './day.ts';
 import { KIND, KINDS, lineNotes } from './line-text.ts';
@@ -28,10 +29,23 @@ export type LineRow = {
 /** Figures of a foot: of one kind, or of all. */
 export type Foot = { time: string; charged: string; cost: string };
 
-/** All lines of one kind with their subtotal. */
-export type LineGroup = { kind: CostKind; name: string; count: number; rows: LineRow[]; foot: Foot };
+/** The lines of one year, which have a page of their own at `to`. */
+export type YearRow = { year: string; to: string; count: number; sums: Foot };
 
-/** What a page of lines shows. The column of parts is left out where every line has the same. */
+/** All lines of one kind with their subtotal; in the page of a long row its years in their place. */
+export type LineGroup = {
+  kind: CostKind;
+  name: string;
+  count: number;
+  rows: LineRow[];
+  years: YearRow[];
+  foot: Foot;
+};
+
+/**
+ * What a page of lines shows. The column of parts is left out where every line has the same. `years` are those of a row
+ * with more lines than one page takes: the lines stand on their pages, and here are the sums.
+ */
 export type LinesPage = {
   title: string;
   lead: string;
@@ -39,24 +53,62 @@ export type LinesPage = {
   parts: boolean;
   timed: boolean;
   groups: LineGroup[];
+  years: YearRow[];
   foot: Foot;
 };
 
-export function linesPage(by: Grouping, row: Row, record: CarRecord): LinesPage {
-  const write = lineWriter(record);
+/** So many lines a page takes, before those of each year have their own: a phone would load megabytes. */
+export const MOST_LINES = 1000;
+
+/** The years whose lines stand on pages of their own; none where one page takes all, or there is but one year. */
+export function linePages({ lines }: Row, most = MOST_LINES): string[] {
+  if (lines.length <= most) return [];
+  const years = new Set(lines.map(({ day }) => yearOf(day)));
+  return years.size > 1 ? [...years].sort() : [];
+}
+
+/** The page of a row, with its lines or with the years that they stand under. */
+export function linesPage(by: Grouping, row: Row, record: CarRecord, most = MOST_LINES): LinesPage {
+  if (linePages(row, most).length === 0) return linesOn(by, row, record, lineWriter(record));
+  const years = (total: Total): YearRow[] =>
+    yearsOf(total).map((of) => ({
+      year: of.year,
+      to: page.linesOfYear(by, row.key, of.year),
+      count: of.total.lines.length,
+      sums: footOf(of.total, record),
+    }));
+  return linesOn(by, row, record, undefined, years);
+}
+
+/** The lines of one year of a row. */
+export function linesOfYear(by: Grouping, row: Row, year: string, record: CarRecord): LinesPage {
+  const own = linesOn(by, rowOfYear(row, year), record, lineWriter(record));
+  return { ...own, title: `${own.title}, ${year}` };
+}
+
+/** Lines are written where there is a writer, and years where these are asked for. */
+function linesOn(
+  by: Grouping,
+  row: Row,
+  record: CarRecord,
+  write?: (line: CostLine) => LineRow,
+  years: (total: Total) => YearRow[] = () => [],
+): LinesPage {
   const groups = KINDS.flatMap((kind): LineGroup[] => {
     const total = row.kinds[kind];
     if (!total || total.lines.length === 0) return [];
-    const rows = total.lines.map(write);
-    return [{ kind, name: KIND[kind], count: rows.length, rows, foot: footOf(total, record) }];
+    const count = total.lines.length;
+    const rows = write ? total.lines.map(write) : [];
+    return [{ kind, name: KIND[kind], count, rows, years: years(total), foot: footOf(total, record) }];
   });
   return {
     title: row.label,
-    lead: `${moneyText(row.charged, record.currency)} charged${row.minutes > 0 ? ` and ${timeText(row.minutes)} worked` : ''}, line by line.`,
+    lead: `${moneyText(row.charged, record.currency)} charged${row.minutes > 0 ? ` and ${timeText(row.minutes)} worked` : ''}, ${write ? 'line by line' : 'year by year'}.`,
     ...aboutOf(by, row.key, record),
     parts: by !== 'part',
     timed: row.minutes > 0,
     groups,
+    years: years(row),
     foot: footOf(row, record),
   };
 }

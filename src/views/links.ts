@@ -41,6 +41,8 @@ export const page = {
   statement: (key: string) => `statement/${key}.html`,
   forecast: 'forecast.html',
   lines: (by: Grouping, key: string | undefined) => `lines/${by}/${lineKey(key)}.html`,
+  linesOfYear: (by: Grouping, key: string | undefined, year: string) =>
+    `lines/${by}/${lineKey(key)}/${year}.html`,
   search: 'search.html',
   problems: 'problems.html',
 };

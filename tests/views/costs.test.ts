@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Grouping } from '../../src/rollup/cost-lines.ts';
+import type { CostLine, Grouping, Row } from '../../src/rollup/cost-lines.ts';
+import { tablesOf } from '../../src/rollup/tables.ts';
 import { costFigures } from '../../src/views/cost-figures.ts';
 import { costLead, ledgerOf } from '../../src/views/costs.ts';
-import { linesPage } from '../../src/views/lines.ts';
+import { type LineRow, linePages, linesOfYear, linesPage } from '../../src/views/lines.ts';
 import { otherRules, taxRows } from '../../src/views/rules-in-use.ts';
 import { cents, minutes, sum, viewed } from './records.ts';
 
@@ -123,6 +124,49 @@ describe('the lines behind a row', () => {
       expect(cents(foot.charged)).toBe(row.charged);
       expect(sum(groups.map(({ count }) => count))).toBe(row.lines.length);
     }
+  });
+
+  const [none] = rollup.tables.work.rows.filter(({ key }) => key === undefined);
+  if (!none) throw new Error('some lines are no work');
+  const earlier = { ...none.lines[0], day: '2024-12-31' } as CostLine;
+  const table = tablesOf([earlier, ...none.lines], record).work;
+  const long = table.rows[0] as Row;
+
+  it('stand year by year, kind by kind, where they are too many for one page', () => {
+    const { groups, years, foot, lead } = linesPage('work', long, record, none.lines.length);
+    expect(lead).toMatch(/, year by year\.$/);
+    expect(years.map(({ year, to, count }) => [year, to, count])).toEqual([
+      ['2024', 'lines/work/none/2024.html', 1],
+      ['2025', 'lines/work/none/2025.html', none.lines.length],
+    ]);
+    expect(groups.flatMap(({ rows }) => rows)).toEqual([]);
+    for (const of of [...groups, { years, foot, count: long.lines.length }]) {
+      for (const figure of ['charged', 'cost'] as const)
+        expect(sum(of.years.map(({ sums }) => cents(sums[figure])))).toBe(cents(of.foot[figure]));
+      expect(sum(of.years.map(({ sums }) => minutes(sums.time)))).toBe(minutes(of.foot.time));
+      expect(sum(of.years.map(({ count }) => count))).toBe(of.count);
+    }
+  });
+
+  it('stand on the page of their year, and all of them on one', () => {
+    const { years } = linesPage('work', long, record, 1);
+    const pages = years.map(({ year, sums, count }) => {
+      const { groups, foot, title } = linesOfYear('work', long, year, record);
+      expect(title).toBe(`${long.label}, ${year}`);
+      expect(foot).toEqual(sums);
+      const rows = groups.flatMap(({ rows }) => rows);
+      expect(rows.length).toBe(count);
+      return rows;
+    });
+    const whole = linesPage('work', long, record, long.lines.length);
+    const sorted = (rows: readonly LineRow[]) => rows.map((row) => JSON.stringify(row)).sort();
+    expect(sorted(pages.flat())).toEqual(sorted(whole.groups.flatMap(({ rows }) => rows)));
+  });
+
+  it('stay on one page where all are of one year', () => {
+    expect(linePages(none, 1)).toEqual([]);
+    expect(linePages(long, 1)).toEqual(['2024', '2025']);
+    expect(linePages(long, long.lines.length)).toEqual([]);
   });
 
   it('name day, part, file and line', () => {
