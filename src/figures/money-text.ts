@@ -20,7 +20,9 @@ export function plainAmount(amount: Minor, currency: Currency): string {
 }
 
 function bareText(amount: Minor, currency: Currency): string {
-  const [whole = '', part] = plainAmount(amount, currency).split('.');
-  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
-  return grouped + (part ? `.${part}` : '');
+  const size = plainAmount(amount, currency);
+  const digits = size.length - (currency.digits && currency.digits + 1);
+  let text = size;
+  for (let at = digits - 3; at > 0; at -= 3) text = `${text.slice(0, at)},${text.slice(at)}`;
+  return text;
 }

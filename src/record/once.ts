@@ -4,9 +4,11 @@
 export function once<Of extends object, Result>(work: (of: Of) => Result): (of: Of) => Result {
   const done = new WeakMap<Of, { result: Result }>();
   return (of) => {
-    const known = done.get(of) ?? { result: work(of) };
-    done.set(of, known);
-    return known.result;
+    const known = done.get(of);
+    if (known) return known.result;
+    const result = work(of);
+    done.set(of, { result });
+    return result;
   };
 }
 
@@ -17,8 +19,10 @@ export function onceEach<Key, Of extends object, Result>(
   const kept = once((_of: Of) => new Map<Key, { result: Result }>());
   return (key, of) => {
     const done = kept(of);
-    const known = done.get(key) ?? { result: work(key, of) };
-    done.set(key, known);
-    return known.result;
+    const known = done.get(key);
+    if (known) return known.result;
+    const result = work(key, of);
+    done.set(key, { result });
+    return result;
   };
 }

@@ -38,13 +38,16 @@ function ofEntry(stated: readonly StatedLine[], now: readonly StatedLine[]): Sta
 /** True only of what says the same, held in the same way, wherever it is written: most lines, which then need no closer look. */
 function isAsWas(was: unknown, now: unknown): boolean {
   if (typeof was !== 'object' || typeof now !== 'object' || !was || !now) return Object.is(was, now);
-  const keys = Object.keys(was).filter((key) => key !== 'place');
-  const others = new Map(Object.entries(now));
+  const keys = saidIn(was);
   return (
-    keys.length === others.size - (others.has('place') ? 1 : 0) &&
-    keys.every((key) => others.has(key) && isAsWas(was[key as keyof typeof was], others.get(key)))
+    keys.length === saidIn(now).length &&
+    keys.every(
+      (key) => Object.hasOwn(now, key) && isAsWas(was[key as keyof typeof was], now[key as keyof typeof now]),
+    )
   );
 }
+
+const saidIn = (line: object) => Object.keys(line).filter((key) => key !== 'place');
 
 /** Takes out of both lists, in order, those that are alike. */
 function paired(was: StatedLine[], is: StatedLine[], alike: (line: StatedLine) => string) {

@@ -61,11 +61,13 @@ export type LinesPage = {
 export const MOST_LINES = 1000;
 
 /** The years whose lines stand on pages of their own; none where one page takes all, or there is but one year. */
-export function linePages({ lines }: Row, most = MOST_LINES): string[] {
-  if (lines.length <= most) return [];
-  const years = new Set(lines.map(({ day }) => yearOf(day)));
-  return years.size > 1 ? [...years].sort() : [];
+export function linePages(row: Row, most = MOST_LINES): string[] {
+  if (row.lines.length <= most) return [];
+  const years = yearsIn(row);
+  return years.length > 1 ? years : [];
 }
+
+const yearsIn = once(({ lines }: Row) => [...new Set(lines.map(({ day }) => yearOf(day)))].sort());
 
 /** The page of a row, with its lines or with the years that they stand under. */
 export function linesPage(by: Grouping, row: Row, record: CarRecord, most = MOST_LINES): LinesPage {
