@@ -5,6 +5,7 @@ import { keyMistakes } from './key-mistakes.ts';
 import { lostFrontMatter } from './lost-front-matter.ts';
 import { Nodes } from './nodes.ts';
 import type { Place, Problem } from './place.ts';
+import { plainFrontMatter, plainOffset, plainValues } from './plain-front-matter.ts';
 import { TOO_DEEP, yamlProblems } from './yaml-problem.ts';
 
 /** A path into the front matter: keys and positions in lists. */
@@ -25,8 +26,11 @@ export type Split = {
   broken: boolean;
 };
 
-/** Splits and parses one file. Every mistake comes back as a problem; what could be read is kept. */
-export function splitFrontMatter(file: string, original: string): Split {
+/**
+ * Splits and parses one file. Every mistake comes back as a problem; what could be read is kept. Front matter that is
+ * plainly written isn't parsed with all of YAML, unless `whole` asks for it: the result is the same.
+ */
+export function splitFrontMatter(file: string, original: string, whole = false): Split {
   const text = original.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const problems: Problem[] = [];
   const start: Place = { file, line: 1, column: 1 };
@@ -34,11 +38,17 @@ export function splitFrontMatter(file: string, original: string): Split {
     problems.push({ rule, severity: 'error', place, reason, mend });
   const counter = new LineCounter();
   let doc: Document.Parsed | undefined;
+  let plain: ReturnType<typeof plainFrontMatter>;
   let content = text;
   let raw = '';
   try {
     const parse = (yaml: string) => {
       raw = yaml;
+      plain = whole ? undefined : plainFrontMatter(yaml);
+      if (plain) {
+        for (let line = 0; line >= 0; line = nextLine(yaml, line)) counter.addNewLine(line);
+        return {};
+      }
       doc = parseDocument(yaml, {
         lineCounter: counter,
         // At “silent” a second document is passed over.
@@ -77,6 +87,18 @@ export function splitFrontMatter(file: string, original: string): Split {
     );
   }
   const broken = problems.length > 0;
+  if (plain) {
+    const top = plain;
+    return {
+      values: broken ? {} : (plainValues(top, placeOf) as Record<string, unknown>),
+      body: { markdown: content, line: bodyLine },
+      at: (path) => placeOf(plainOffset(top, path, false)),
+      atKey: (path) => placeOf(plainOffset(top, path, true)),
+      written: (path) => splitFrontMatter(file, original, true).written(path),
+      problems,
+      broken,
+    };
+  }
   const top = doc?.contents ?? null;
   const nodes = new Nodes(top, raw);
   const values: Record<string, unknown> = {};
@@ -105,6 +127,9 @@ export function splitFrontMatter(file: string, original: string): Split {
     broken: broken || nodes.aliased || (top !== null && !isMap(top)),
   };
 }
+
+/** Where the next line begins; less than nothing after the last. */
+const nextLine = (text: string, line: number) => text.indexOf('\n', line) + 1 || -1;
 
 const inOrder = <E extends { pos: [number, number] }>(errors: readonly E[]): E[] =>
   [...errors].sort((a, b) => a.pos[0] - b.pos[0]);

@@ -48,6 +48,7 @@ export const ROOMS: readonly Room[] = [
     packages: [
       'zod',
       'gray-matter',
+      'js-yaml',
       'yaml',
       'unified',
       'remark-parse',
