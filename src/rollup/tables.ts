@@ -1,5 +1,6 @@
 // Divides all lines by one thing at a time. Every table holds every line once, so its rows sum to the total.
 import { monthOf, yearOf } from '../figures/days.ts';
+import { once } from '../record/once.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Table, Total } from './cost-lines.ts';
 import { labelOf, orderOf } from './labels.ts';
@@ -45,9 +46,12 @@ export function yearsOf({ lines }: Total): { year: string; total: Total }[] {
 
 /** What a row holds of one year. */
 export function rowOfYear(row: Row, year: string): Row {
-  const own = row.lines.filter(({ day }) => yearOf(day) === year);
+  const own = linesByYear(row).get(year) ?? [];
   return { key: row.key, label: row.label, ...totalOf(own), kinds: kindsOf(own) };
 }
+
+/** Each year of a row has a page of its own, and asks for its lines. */
+const linesByYear = once(({ lines }: Row) => Map.groupBy(lines, ({ day }) => yearOf(day)));
 
 const KEY: { [by in Grouping]: (line: CostLine) => string | undefined } = {
   part: (line) => line.part,
