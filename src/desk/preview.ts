@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import type { Day } from '../figures/days.ts';
 import { lookAtPhotos } from '../photos/look.ts';
 import { type Made, photoCache } from '../photos/make.ts';
-import { PICTURES, WEB_PICTURE } from '../photos/plan.ts';
+import { pictureAt } from '../photos/plan.ts';
 import type { Opened } from '../record/open.ts';
 import { type CarRecord, type Entry, photoPath } from '../record/record.ts';
 import { page } from '../views/links.ts';
@@ -74,9 +74,8 @@ export function previews(draw: Draws, at: RecordAt) {
       const drawn = pages.get(file);
       if (drawn) return { type: HTML, body: await drawn() };
       if (file.endsWith('.html')) return { type: HTML, body: ELSEWHERE };
-      const [folder, picture = '', ...below] = file.split('/');
-      if (folder !== PICTURES || below.length > 0 || !WEB_PICTURE.test(picture))
-        return servedFile(`/${file}`);
+      const picture = pictureAt(file);
+      if (picture === undefined) return servedFile(`/${file}`);
       const body = await readFile(join(photoCache, picture)).catch(() => undefined);
       return body && { type: 'image/webp', body };
     },

@@ -26,8 +26,14 @@ export function namesOf(content: string): Names {
 /** The folder of a site that pictures lie in, and nothing else. */
 export const PICTURES = 'pictures';
 
-/** What a web picture is called, so that nothing else is served or published by mistake. */
-export const WEB_PICTURE = /^[0-9a-f]{24}-(?:large|small)\.webp$/;
+/** What a web picture is called, so that nothing else is served by mistake. */
+const WEB_PICTURE = /^[0-9a-f]{24}-(?:large|small)\.webp$/;
+
+/** The name of the web picture that a path within a site leads to. */
+export function pictureAt(path: string): string | undefined {
+  const [folder, name = '', ...below] = path.split('/');
+  return folder === PICTURES && below.length === 0 && WEB_PICTURE.test(name) ? name : undefined;
+}
 
 /** The hash that a camera file is known by, whatever it is named. */
 export function contentOf(bytes: Uint8Array): string {

@@ -129,7 +129,7 @@ export function plainValues(node: PlainNode, placeOf: (offset: number) => Place)
 export function plainOffset(top: PlainNode, path: Path, key: boolean): number {
   let at = { from: top.from, value: top };
   for (const [depth, step] of path.entries()) {
-    const next = within(at.value, step);
+    const next = child(at.value, step);
     if (!next) return at.value.from;
     if (key && depth === path.length - 1) return next.from;
     at = next;
@@ -137,7 +137,7 @@ export function plainOffset(top: PlainNode, path: Path, key: boolean): number {
   return at.value.from;
 }
 
-function within(node: PlainNode, step: string | number) {
+function child(node: PlainNode, step: string | number) {
   if ('keys' in node) return typeof step === 'string' ? node.keys.get(step) : undefined;
   const value = 'items' in node ? node.items[Number(step)] : undefined;
   return value && { from: value.from, value };

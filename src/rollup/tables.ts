@@ -37,21 +37,16 @@ export function totalOf(lines: readonly CostLine[]): Total {
   return total;
 }
 
-/** The years of lines in their order, each with its sums. */
-export function yearsOf({ lines }: Total): { year: string; total: Total }[] {
-  return [...Map.groupBy(lines, ({ day }) => yearOf(day))]
-    .map(([year, own]) => ({ year, total: totalOf(own) }))
-    .sort((one, other) => Number(one.year) - Number(other.year));
-}
+/** The years of a sum in their order, each with its lines. */
+export const linesByYear = once(({ lines }: Total): [year: string, lines: CostLine[]][] =>
+  [...Map.groupBy(lines, ({ day }) => yearOf(day))].sort(([one], [other]) => Number(one) - Number(other)),
+);
 
 /** What a row holds of one year. */
 export function rowOfYear(row: Row, year: string): Row {
-  const own = linesByYear(row).get(year) ?? [];
+  const [, own = []] = linesByYear(row).find(([of]) => of === year) ?? [];
   return { key: row.key, label: row.label, ...totalOf(own), kinds: kindsOf(own) };
 }
-
-/** Each year of a row has a page of its own, and asks for its lines. */
-const linesByYear = once(({ lines }: Row) => Map.groupBy(lines, ({ day }) => yearOf(day)));
 
 const KEY: { [by in Grouping]: (line: CostLine) => string | undefined } = {
   part: (line) => line.part,

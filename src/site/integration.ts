@@ -6,7 +6,7 @@ import { handToPages } from '../disk/handed.ts';
 import { recordFolder } from '../disk/open-folder.ts';
 import { watchFolder } from '../disk/watch-folder.ts';
 import { photoCache } from '../photos/make.ts';
-import { PICTURES, WEB_PICTURE } from '../photos/plan.ts';
+import { pictureAt } from '../photos/plan.ts';
 import { followed } from './followed.ts';
 
 /** Serves the web pictures of the record in dev; a build puts them beside the pages. Camera files stay out. */
@@ -16,9 +16,9 @@ export function recordPhotos(): AstroIntegration {
     hooks: {
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
-          const [, folder, name = ''] = /^\/([^/]+)\/([^/?]+)/.exec(request.url ?? '') ?? [];
-          if (folder !== PICTURES || !WEB_PICTURE.test(name)) return next();
-          readFile(join(photoCache, name)).then(
+          const picture = pictureAt(/^\/([^?]*)/.exec(request.url ?? '')?.[1] ?? '');
+          if (picture === undefined) return next();
+          readFile(join(photoCache, picture)).then(
             (web) => response.setHeader('content-type', 'image/webp').end(web),
             () => next(),
           );

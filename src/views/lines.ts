@@ -1,11 +1,11 @@
 // The lines behind a figure, by kind, each with its day, its part and where it is written.
-import { shortDayText, yearOf } from '../figures/days.ts';
+import { shortDayText } from '../figures/days.ts';
 import { amountText, moneyText } from '../figures/money-text.ts';
 import { once } from '../record/once.ts';
 import { placeText } from '../record/place.ts';
 import type { CarRecord } from '../record/record.ts';
 import type { CostKind, CostLine, Grouping, Row, Total } from '../rollup/cost-lines.ts';
-import { rowOfYear, yearsOf } from '../rollup/tables.ts';
+import { linesByYear, rowOfYear, totalOf } from '../rollup/tables.ts';
 import { datedText } from './dated.ts';
 import { timeText } from './day.ts';
 import { KIND, KINDS, lineNotes } from './line-text.ts';
@@ -63,54 +63,47 @@ export const MOST_LINES = 1000;
 /** The years whose lines stand on pages of their own; none where one page takes all, or there is but one year. */
 export function linePages(row: Row, most = MOST_LINES): string[] {
   if (row.lines.length <= most) return [];
-  const years = yearsIn(row);
-  return years.length > 1 ? years : [];
+  const years = linesByYear(row);
+  return years.length > 1 ? years.map(([year]) => year) : [];
 }
-
-const yearsIn = once(({ lines }: Row) => [...new Set(lines.map(({ day }) => yearOf(day)))].sort());
 
 /** The page of a row, with its lines or with the years that they stand under. */
 export function linesPage(by: Grouping, row: Row, record: CarRecord, most = MOST_LINES): LinesPage {
-  if (linePages(row, most).length === 0) return linesOn(by, row, record, lineWriter(record));
-  const years = (total: Total): YearRow[] =>
-    yearsOf(total).map((of) => ({
-      year: of.year,
-      to: page.linesOfYear(by, row.key, of.year),
-      count: of.total.lines.length,
-      sums: footOf(of.total, record),
-    }));
-  return linesOn(by, row, record, undefined, years);
+  if (linePages(row, most).length === 0) return linesOn(by, row, record);
+  return linesOn(by, row, record, (total) =>
+    linesByYear(total).map(([year, lines]) => ({
+      year,
+      to: page.linesOfYear(by, row.key, year),
+      count: lines.length,
+      sums: footOf(totalOf(lines), record),
+    })),
+  );
 }
 
 /** The lines of one year of a row. */
 export function linesOfYear(by: Grouping, row: Row, year: string, record: CarRecord): LinesPage {
-  const own = linesOn(by, rowOfYear(row, year), record, lineWriter(record));
+  const own = linesOn(by, rowOfYear(row, year), record);
   return { ...own, title: `${own.title}, ${year}` };
 }
 
-/** Lines are written where there is a writer, and years where these are asked for. */
-function linesOn(
-  by: Grouping,
-  row: Row,
-  record: CarRecord,
-  write?: (line: CostLine) => LineRow,
-  years: (total: Total) => YearRow[] = () => [],
-): LinesPage {
+/** Lines are written out where no `years` are to stand in their place. */
+function linesOn(by: Grouping, row: Row, record: CarRecord, years?: (total: Total) => YearRow[]): LinesPage {
+  const write = lineWriter(record);
   const groups = KINDS.flatMap((kind): LineGroup[] => {
     const total = row.kinds[kind];
     if (!total || total.lines.length === 0) return [];
     const count = total.lines.length;
-    const rows = write ? total.lines.map(write) : [];
-    return [{ kind, name: KIND[kind], count, rows, years: years(total), foot: footOf(total, record) }];
+    const within = years ? { rows: [], years: years(total) } : { rows: total.lines.map(write), years: [] };
+    return [{ kind, name: KIND[kind], count, ...within, foot: footOf(total, record) }];
   });
   return {
     title: row.label,
-    lead: `${moneyText(row.charged, record.currency)} charged${row.minutes > 0 ? ` and ${timeText(row.minutes)} worked` : ''}, ${write ? 'line by line' : 'year by year'}.`,
+    lead: `${moneyText(row.charged, record.currency)} charged${row.minutes > 0 ? ` and ${timeText(row.minutes)} worked` : ''}, ${years ? 'year by year' : 'line by line'}.`,
     ...aboutOf(by, row.key, record),
     parts: by !== 'part',
     timed: row.minutes > 0,
     groups,
-    years: years(row),
+    years: years?.(row) ?? [],
     foot: footOf(row, record),
   };
 }
