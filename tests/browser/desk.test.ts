@@ -167,7 +167,9 @@ it('shows the day’s page as the site has it, and anew while it is open and som
   expect(bare(drawn)).toBe(bare(built));
 
   await box.fill(`${words} Then the lamp was lit.`);
-  await page.frameLocator('.drawn iframe').getByText('Then the lamp was lit.').waitFor();
+  // The page before stands until the new one is there.
+  await page.frameLocator('.drawn iframe').last().getByText('Then the lamp was lit.').waitFor();
+  await page.locator('.drawn iframe.coming').waitFor({ state: 'detached' });
   expect(await page.locator('.drawn iframe').count()).toBe(1);
   await page.getByRole('button', { name: 'See what will be written' }).click();
   const dialog = page.getByRole('dialog');
