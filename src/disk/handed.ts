@@ -4,18 +4,23 @@ import type { Made } from '../photos/make.ts';
 import type { ChoiceDraws } from '../rollup/ahead/choice-draws.ts';
 import type { DrawnBefore } from '../rollup/ahead/drawn-before.ts';
 import type { FinishDraws } from '../rollup/ahead/finish-draws.ts';
+import type { ChartTold } from '../views/chart-told.ts';
 import type { OpenedFolder } from './open-folder.ts';
 
-/** What is to be drawn of every choice, and of the forecasts that pages show. */
-export type DrawsAhead = { choices: readonly ChoiceDraws[]; finishes: readonly FinishDraws[] };
+/** What is to be drawn: of every choice, of the forecasts that pages show, and charts. */
+export type DrawsAhead = {
+  choices: readonly ChoiceDraws[];
+  finishes: readonly FinishDraws[];
+  charts: readonly ChartTold[];
+};
 
 /** A folder that was opened, with its web pictures made, and what was drawn before. */
 export type Handed = {
   opened: Omit<OpenedFolder, 'known'>;
   made: Made;
   drawn?: DrawnBefore;
-  /** Is told what is to be drawn, as soon as that is known. */
-  ahead?: (draws: DrawsAhead) => void;
+  /** Is told what is to be drawn, as soon as that is known; resolves when it is, unless it is left to who asks for it. */
+  ahead?: (draws: DrawsAhead) => Promise<void> | undefined;
 };
 
 const shared = globalThis as { ashframeHanded?: Handed };

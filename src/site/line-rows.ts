@@ -1,8 +1,9 @@
 // Rows of the tables of lines. A line stands in a table of every grouping, so that these tables are most of what a large
 // site draws: each row is drawn once for all tables with the same columns.
+
+import { escaped } from '../drawing/escaped.ts';
 import type { LineRow } from '../views/lines.ts';
 import { href } from '../views/links.ts';
-import { escaped } from './escaped.ts';
 
 /** Which columns a table has besides day, words and charge; `shop` are what a line costs, and where it is written. */
 export type LineColumns = { parts: boolean; timed: boolean; shop: boolean };

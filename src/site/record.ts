@@ -20,6 +20,7 @@ import { type BookCosts, bookCosts } from '../views/book/costs.ts';
 import { type Frame, frameOf } from '../views/frame.ts';
 import type { Photos } from '../views/photos.ts';
 import { countText } from '../views/problem-text.ts';
+import { costCharts, forecastCharts } from '../views/told-charts.ts';
 
 /** What the pages are made from. Without `record` only the page of problems can be made. */
 export type Site = {
@@ -98,7 +99,14 @@ async function open(handed: Handed | undefined): Promise<Site> {
   const rollup = rollUp(record);
   if (handed?.ahead && sees.money) {
     const isKnown = (name: string) => handed.drawn?.before.has(name) ?? false;
-    handed.ahead({ choices: choiceDraws(record, rollup), finishes: finishDraws(record, rollup, isKnown) });
+    const charts = costCharts(record, rollup);
+    handed
+      .ahead({ choices: choiceDraws(record, rollup), finishes: finishDraws(record, rollup, isKnown), charts })
+      // Who waits for what is drawn is told where it fails.
+      ?.then(
+        () => handed.ahead?.({ choices: [], finishes: [], charts: forecastCharts(record, rollup) }),
+        () => {},
+      );
   }
   return { ...told(problems, read), today, record, rollup, photos, ...came };
 }

@@ -1,23 +1,41 @@
 // The chance of each finish as a rising curve, with what was agreed across it: a chart's configuration.
 import type { Chart as Drawn } from 'chart.js';
 import type { Currency } from '../figures/currency.ts';
+import type { Minor } from '../figures/money.ts';
 import type { Forecast } from '../rollup/ahead/forecast.ts';
 import { spreadOf, wholeText } from './forecast-words.ts';
 import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './live/pen.ts';
 import { moneyAbout } from './live/rounded.ts';
 
-/** Nothing where the finish is certain: there is no curve then. */
-export function finishChart(forecast: Forecast, currency: Currency, width: number): Chart | undefined {
-  const { quantiles, finish, agreed } = forecast;
+/** The finish by chance, from 1 in a hundred on, and what was agreed, in minor units. */
+export type FinishCurve = {
+  quantiles: number[];
+  money: { p10: number; p50: number; p80: number; p90: number };
+  agreed: Minor;
+};
+
+/** The curve of a forecast as plain values; nothing where the finish is certain. */
+export function finishCurve({ quantiles, finish, agreed }: Forecast): FinishCurve | undefined {
+  const { p10, p50, p80, p90 } = finish.money;
+  const { low, high } = endsOf(quantiles);
+  return high - low < 1 ? undefined : { quantiles, money: { p10, p50, p80, p90 }, agreed };
+}
+
+const endsOf = (quantiles: readonly number[]) => ({ low: quantiles[0] ?? 0, high: quantiles.at(-1) ?? 0 });
+
+export function finishChart(
+  { quantiles, money, agreed }: FinishCurve,
+  currency: Currency,
+  width: number,
+): Chart {
   const narrow = width < 500;
-  const [low = 0, high = 0] = [quantiles[0], quantiles.at(-1)];
+  const { low, high } = endsOf(quantiles);
   const wide = high - low;
-  if (wide < 1) return undefined;
   const near = agreed > low - wide && agreed < high + wide;
-  const about = (amount: number) => moneyAbout(amount, spreadOf(finish.money), currency);
+  const about = (amount: number) => moneyAbout(amount, spreadOf(money), currency);
   const marks: Mark[] = [
-    { at: finish.money.p50, chance: 50, text: `5 in 10: ${about(finish.money.p50)}` },
-    { at: finish.money.p80, chance: 80, text: `8 in 10: ${about(finish.money.p80)}` },
+    { at: money.p50, chance: 50, text: `5 in 10: ${about(money.p50)}` },
+    { at: money.p80, chance: 80, text: `8 in 10: ${about(money.p80)}` },
   ];
   const line = agreed > 0 ? { at: agreed, near, text: `agreed ${wholeText(agreed, currency)}` } : undefined;
   return {

@@ -13,14 +13,13 @@ import {
   type UnplannedWords,
   unplannedWords,
 } from './forecast-experience.ts';
-import { chanceTable, endingOf, percentTables, runTable } from './forecast-figures.ts';
+import { chanceTable, percentTables, runTable } from './forecast-figures.ts';
 import { leftTable, waitsTable, widestTable } from './forecast-lines.ts';
 import { againstAgreed, forecastSentence, noneLeft, percentText } from './forecast-words.ts';
 import { fromLines } from './line-text.ts';
 import { moneyAbout } from './live/rounded.ts';
 import type { Said } from './live/said.ts';
 import { namesOf } from './names.ts';
-import type { Ending } from './running-end.ts';
 
 export { forecastOf, forecastSentence };
 
@@ -34,7 +33,6 @@ export type ForecastPage = {
   missing: string[];
   chances: FigureTable;
   run: FigureTable;
-  ending: Ending | undefined;
   widest: FigureTable;
   left: FigureTable;
   /** Said where the table of what is left is empty. */
@@ -61,7 +59,6 @@ export function forecastPage(record: CarRecord, rollup: Rollup, options: Forecas
     missing: missingSentences(forecast, record),
     chances: chanceTable(forecast, record),
     run: runTable(forecast, record, rollup),
-    ending: endingOf(forecast, record),
     widest: widestTable(forecast, record),
     left: leftTable(forecast, record),
     noneLeft: noneLeft(forecast),

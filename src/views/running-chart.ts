@@ -2,17 +2,34 @@
 import type { Chart as Drawn } from 'chart.js';
 import type { Currency } from '../figures/currency.ts';
 import { monthText } from '../figures/days.ts';
+import type { Minor } from '../figures/money.ts';
 import { moneyText } from '../figures/money-text.ts';
 import type { Rollup } from '../rollup/cost-lines.ts';
 import { type Chart, FONT, GREEN, INK, INK_2, RULE, SIZE, STILL } from './live/pen.ts';
 import { atFinish, atStep, type Ending, pen } from './running-end.ts';
+
+/** What was spent and agreed by the end of each month and in all, in minor units. */
+export type Running = {
+  months: Pick<Rollup['months'][number], 'month' | 'running' | 'agreed'>[];
+  total: { charged: Minor };
+  agreed: Minor;
+};
+
+/** The running total of a record as plain values, without the lines behind it. */
+export function runningTold({ months, total, agreed }: Rollup): Running {
+  return {
+    months: months.map((month) => ({ month: month.month, running: month.running, agreed: month.agreed })),
+    total: { charged: total.charged },
+    agreed,
+  };
+}
 
 /**
  * A green line for what was spent, an ink step for what was agreed, each named at its end. With an ending, that stands
  * as a range behind the last month, and what was agreed is named where it last changed.
  */
 export function runningOf(
-  { months, total, agreed }: Rollup,
+  { months, total, agreed }: Running,
   currency: Currency,
   width: number,
   ending?: Ending,

@@ -12,11 +12,11 @@ export type Room = {
 
 const PURE = ['figures', 'measure', 'estimate', 'record', 'rollup', 'views', 'views/live'];
 const EDGE = [...PURE, 'disk', 'photos', 'handover'];
-/** Only the site draws pages, and only the pictures' room makes pictures. */
+/** Only the site draws pages, and only the pictures' and the drawings' rooms make pictures. */
 export const KEPT: Readonly<Record<string, readonly string[]>> = {
   astro: ['site', 'commands'],
   sharp: ['photos'],
-  '@napi-rs/canvas': ['site'],
+  '@napi-rs/canvas': ['drawing'],
 };
 
 /** Inside site/, few files reach the disk; browser scripts hold figures and sums alone. */
@@ -81,6 +81,13 @@ export const ROOMS: readonly Room[] = [
     node: false,
     why: 'what a page says is worked out before anything is drawn',
   },
+  {
+    room: 'drawing',
+    rooms: ['views/live'],
+    packages: ['chart.js', '@napi-rs/canvas'],
+    node: false,
+    why: 'pages and the thread that draws ahead make the same pictures of charts',
+  },
   { room: 'disk', rooms: EDGE, packages: 'any', node: true, why: 'disk/ serves pages and commands alike' },
   { room: 'photos', rooms: EDGE, packages: 'any', node: true, why: 'pictures are made before pages are' },
   { room: 'handover', rooms: EDGE, packages: 'any', node: true, why: 'a folder to hand over needs no site' },
@@ -100,14 +107,14 @@ export const ROOMS: readonly Room[] = [
   },
   {
     room: 'commands',
-    rooms: [...EDGE, 'desk'],
+    rooms: [...EDGE, 'desk', 'drawing'],
     packages: 'any',
     node: true,
     why: 'a command uses the built site, not its insides',
   },
   {
     room: 'site',
-    rooms: ['views', 'views/live', 'figures'],
+    rooms: ['views', 'views/live', 'figures', 'drawing'],
     packages: 'any',
     node: false,
     why: 'pages draw what views say; only src/site/record.ts opens the record',

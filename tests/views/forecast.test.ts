@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { rollUp } from '../../src/rollup/roll-up.ts';
 import type { FigureTable } from '../../src/views/figure-table.ts';
-import { finishChart } from '../../src/views/finish-chart.ts';
+import { finishChart, finishCurve } from '../../src/views/finish-chart.ts';
 import { forecastOf, forecastPage } from '../../src/views/forecast.ts';
 import { forecastText } from '../../src/views/forecast-text.ts';
 import { chanceText, percentText } from '../../src/views/forecast-words.ts';
@@ -227,15 +227,17 @@ describe('work that was never planned', () => {
 describe('the curve of the finish', () => {
   it('rises through all its points, with what was agreed in sight', () => {
     const { record, rollup } = told({ ...cowl(DENTS), ...agreed('5700') });
-    const chart = finishChart(forecastOf(record, rollup, { draws: 4_000 }), record.currency, 720);
-    const points = chart?.config.data.datasets[0]?.data as { x: number; y: number }[];
+    const curve = finishCurve(forecastOf(record, rollup, { draws: 4_000 }));
+    if (!curve) throw new Error('the finish is uncertain');
+    const { data } = finishChart(curve, record.currency, 720).config;
+    const points = data.datasets[0]?.data as { x: number; y: number }[];
     expect(points.map(({ y }) => y)).toEqual(Array.from({ length: 99 }, (_, i) => i + 1));
     expect(points.map(({ x }) => x)).toEqual(points.map(({ x }) => x).toSorted((a, b) => a - b));
   });
 
   it('is not drawn of a certain finish', () => {
     const { record, rollup } = told(cowl(STRIP));
-    expect(finishChart(forecastOf(record, rollup, { draws: 4_000 }), record.currency, 720)).toBeUndefined();
+    expect(finishCurve(forecastOf(record, rollup, { draws: 4_000 }))).toBeUndefined();
   });
 });
 

@@ -28,12 +28,13 @@ type Pages = { app: PagesApp; StaticPaths: new (app: PagesApp) => StaticPaths };
 /** What a page that may stand exports. */
 type Component = { shows?: MayStand<object, object, object> };
 
-/** Sources of pages that rest on the draws of choices. */
-const LATE = /^src\/site\/pages\/(?:choice\/|choices\.|forecast\.|index\.|earned\.)/;
+/** Sources of pages that rest on what is drawn ahead; the last of them on what is drawn after it. */
+const LATE = /^src\/site\/pages\/(?:choice\/|choices\.|costs\.|index\.|earned\.)/;
+const LAST = /^src\/site\/pages\/forecast\./;
 
 /**
- * Draws every page that an audience `sees` into a folder, but for those that are `takenOver`. Pages that rest on the draws
- * of choices come last, after `drawn`.
+ * Draws every page that an audience `sees` into a folder, but for those that are `takenOver`. Pages that rest on what is drawn
+ * ahead come last, after `drawn`.
  */
 export async function drawPages(
   pages: string,
@@ -48,10 +49,10 @@ export async function drawPages(
   const made = new Set<string>();
   const componentOf = once((route: object) => app.getComponentByRoute(route) as Promise<Component>);
   const all = await new StaticPaths(app).getAll();
-  const isLate = ({ route }: (typeof all)[number]) => LATE.test(route.component);
-  for (const page of all) if (!isLate(page)) await drawPage(page);
-  await drawn();
-  for (const page of all) if (isLate(page)) await drawPage(page);
+  for (const turn of [0, 1, 2]) {
+    if (turn > 0) await drawn();
+    for (const page of all) if (turnOf(page.route) === turn) await drawPage(page);
+  }
 
   async function drawPage({ pathname, route }: (typeof all)[number]): Promise<void> {
     const file = fileOf(pathname, route.type);
@@ -70,6 +71,12 @@ export async function drawPages(
     const response = await app.render(new Request(url), { routeData: route, locals });
     if (response.body) writeFileSync(path, Buffer.from(await response.arrayBuffer()));
   }
+}
+
+/** When a page is drawn: what it rests on is drawn ahead until then. */
+function turnOf({ component }: { component: string }): number {
+  if (LAST.test(component)) return 2;
+  return LATE.test(component) ? 1 : 0;
 }
 
 /** The file of a page within the site, as `build.format: 'file'` has it. */

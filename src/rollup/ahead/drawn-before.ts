@@ -30,6 +30,21 @@ export function drawnOnce<Result>(
   return result as Result;
 }
 
+/** The same for what has to be waited for when it is drawn. */
+export async function awaitedOnce<Result>(
+  record: CarRecord,
+  what: string,
+  from: unknown,
+  draw: () => Promise<Result>,
+): Promise<Result> {
+  const results = known.get(record);
+  if (!results) return draw();
+  const name = drawnName(what, from);
+  const result = results.now.get(name) ?? results.before.get(name) ?? (await draw());
+  results.now.set(name, result);
+  return result as Result;
+}
+
 /** The name of a result, by all that it is drawn from. */
 export function drawnName(what: string, from: unknown): string {
   return `${what} ${JSON.stringify(from, exactly)}`;

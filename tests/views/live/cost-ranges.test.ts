@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { chartSvg } from '../../../src/drawing/charts.ts';
 import type { Comparison } from '../../../src/estimate/uncertain/choice/compare.ts';
-import { chartSvg } from '../../../src/site/charts.ts';
 import { costRanges, rangesChart, rangesTitle } from '../../../src/views/live/cost-ranges.ts';
 import { NARROW, WIDE } from '../../../src/views/live/pen.ts';
 import { comparisonOf, outlook, sheetWith, TWO } from './sheets.ts';

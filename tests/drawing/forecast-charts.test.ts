@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { chartSvg } from '../../src/drawing/charts.ts';
 import { forecastOf } from '../../src/rollup/ahead/forecast.ts';
 import { rollUp } from '../../src/rollup/roll-up.ts';
-import { chartSvg } from '../../src/site/charts.ts';
-import { finishChart } from '../../src/views/finish-chart.ts';
+import { finishChart, finishCurve } from '../../src/views/finish-chart.ts';
 import { endingOf } from '../../src/views/forecast-figures.ts';
 import { NARROW, WIDE } from '../../src/views/live/pen.ts';
 import { runningOf } from '../../src/views/running-chart.ts';
@@ -47,8 +47,9 @@ describe.each([WIDE, NARROW])('the figures of the forecast, %i units wide', (wid
     'with %i months and %i agreed, name each thing once, inside and clear of each other',
     (months, agreed) => {
       const { record, rollup, forecast } = ahead(months, agreed);
-      const curve = finishChart(forecast, record.currency, width);
-      if (!curve) throw new Error('the finish is uncertain');
+      const told = finishCurve(forecast);
+      if (!told) throw new Error('the finish is uncertain');
+      const curve = finishChart(told, record.currency, width);
       const run = runningOf(rollup, record.currency, width, endingOf(forecast, record));
       for (const [chart, names] of [
         [curve, 3],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartSvg } from '../../src/site/charts.ts';
+import { chartSvg } from '../../src/drawing/charts.ts';
 import { barsOf } from '../../src/views/charts.ts';
 import { NARROW, WIDE } from '../../src/views/live/pen.ts';
 import { runningOf } from '../../src/views/running-chart.ts';
