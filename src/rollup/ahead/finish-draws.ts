@@ -1,16 +1,17 @@
 // The draws of a forecast, as plain values: they can be made elsewhere, and be found by their name.
 import type { Choice as ChoiceSums } from '../../estimate/uncertain/choice/choice.ts';
-import { type Both, type Finish, finishOf, type Item } from '../../estimate/uncertain/finish.ts';
+import { type Both, type Finish, finishOf } from '../../estimate/uncertain/finish.ts';
 import type { Sampling } from '../../estimate/uncertain/sample.ts';
 import type { Minor } from '../../figures/money.ts';
 import { drawChoice } from './choices-left.ts';
+import { type ItemFrom, itemOf } from './lines-ahead.ts';
 
 /** What a finish is drawn from; `likelyLeft` is worked out already. Money in minor units, hours in hours. */
 export type FinishDraws = {
   /** The name that the result is known by. */
   name: string;
   spent: Both<number>;
-  items: Item[];
+  items: ItemFrom[];
   choices: { id: string; chosen?: string; sums: ChoiceSums }[];
   sampling: Sampling;
   agreed: Minor;
@@ -27,7 +28,7 @@ export type FinishFigures = Omit<Finish, 'within'> & {
 export function finishFigures(draws: FinishDraws): FinishFigures {
   const { spent, items, choices, sampling, agreed, likelyLeft } = draws;
   const drawn = choices.map(({ id, chosen, sums }) => drawChoice({ id, chosen }, sums, sampling));
-  const { within, ...finish } = finishOf({ spent, items, drawn }, sampling);
+  const { within, ...finish } = finishOf({ spent, items: items.map(itemOf), drawn }, sampling);
   // Half a minor unit: what is charged is rounded to whole ones.
   return { ...finish, within: agreed > 0 ? within(agreed + 0.5) : undefined, likelyLeft };
 }

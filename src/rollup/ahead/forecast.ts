@@ -22,7 +22,7 @@ import { type FinishDraws, finishFigures } from './finish-draws.ts';
 import type { LineLeft } from './line-left.ts';
 import {
   expectedMaterials,
-  itemOf,
+  itemFrom,
   likelyMoney,
   linesAhead,
   type OpenLine,
@@ -128,7 +128,7 @@ function drawsOf(
   rollup: Rollup,
   { corrected, draws }: Required<ForecastOptions>,
 ): FinishDraws {
-  const priced = lines.map((line) => ({ line, item: itemOf(line, prices) }));
+  const priced = lines.map((line) => ({ line, item: itemFrom(line, prices) }));
   const choices = counted.map((each) => ({ each, sums: sumsOf(each.choice, record, rollup, prices) }));
   return {
     name: finishName(record, { corrected, draws }),

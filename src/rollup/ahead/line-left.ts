@@ -14,8 +14,17 @@ import { inHours } from './hours.ts';
  * not below zero. `since`: the day of the writer's word, where that holds and not the plan. `over`: what is spent has
  * reached the high end.
  */
-export type Left = { curve: Curve; likely: number; since?: Day; over?: { spent: number; high: number } };
+export type Left = {
+  from: LeftFrom;
+  curve: Curve;
+  likely: number;
+  since?: Day;
+  over?: { spent: number; high: number };
+};
 export type LineLeft = { hours?: Left; spend?: Left; outside?: Left };
+
+/** What the curve of a remainder is worked out from, as plain values. */
+export type LeftFrom = { range: Range; spent: number; calibration: Calibration };
 
 /** Nothing for what the line has no estimate of. */
 export function lineLeft(line: PlannedLine, so: Rollup['planned'][string], experience: Experience): LineLeft {
@@ -48,7 +57,8 @@ function asPlanned(
   let drawn: Curve | undefined;
   return {
     ...said,
-    // Worked out when it is drawn from: a build whose draws are kept never asks for it.
+    from: { range, spent, calibration },
+    // Worked out when it is drawn from: a build whose draws are kept, or made on another core, never asks for it.
     get curve() {
       drawn ??= remainderOf(range, spent, calibration).left;
       return drawn;

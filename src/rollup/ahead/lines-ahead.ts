@@ -1,13 +1,14 @@
 // The planned lines that are left, each as an item of the finish: hours at their price, purchases at what is charged.
 import { constantCurve, curveMean } from '../../estimate/uncertain/curve.ts';
 import type { Item } from '../../estimate/uncertain/finish.ts';
+import { remainderOf } from '../../estimate/uncertain/remainder.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
 import type { CarRecord, PlannedLine } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
 import { fixedAhead } from '../fixed-prices.ts';
 import { type ChoiceLeft, choiceAt, sumsOf } from './choices-left.ts';
 import type { Experience } from './experience.ts';
-import { type LineLeft, lineLeft } from './line-left.ts';
+import { type LeftFrom, type LineLeft, lineLeft } from './line-left.ts';
 import { type Prices, withMaterials } from './prices.ts';
 
 /** An unfinished planned line, by its full name. */
@@ -38,25 +39,48 @@ export function linesAhead(
   return { lines, unestimated };
 }
 
-/** Hours without a rate cost nothing here; the forecast names their kind of work. */
-export function itemOf({ id, line, left, fixed }: LineWithRest, { rate, charges, materials }: Prices): Item {
-  const hourly = fixed === undefined ? rate(line.work) : undefined;
-  const bought = (part: 'spend' | 'outside', factor: number) =>
-    left[part] ? [{ id: part, curve: left[part].curve, factor }] : [];
+/** An item whose curves are still to be worked out, of plain values. */
+export type ItemFrom = Omit<Item, 'hours' | 'money'> & {
+  hours?: LeftFrom;
+  money: { id: string; from: LeftFrom | { fixed: number }; factor: number }[];
+};
+
+/** The item with its curves. */
+export function itemOf({ id, hours, perHour, money }: ItemFrom): Item {
+  const left = ({ range, spent, calibration }: LeftFrom) => remainderOf(range, spent, calibration).left;
   return {
     id,
-    ...(left.hours && { hours: left.hours.curve }),
+    ...(hours && { hours: left(hours) }),
+    perHour,
+    money: money.map(({ from, ...part }) => ({
+      ...part,
+      curve: 'fixed' in from ? constantCurve(from.fixed) : left(from),
+    })),
+  };
+}
+
+/** Hours without a rate cost nothing here; the forecast names their kind of work. */
+export function itemFrom(
+  { id, line, left, fixed }: LineWithRest,
+  { rate, charges, materials }: Prices,
+): ItemFrom {
+  const hourly = fixed === undefined ? rate(line.work) : undefined;
+  const bought = (part: 'spend' | 'outside', factor: number) =>
+    left[part] ? [{ id: part, from: left[part].from, factor }] : [];
+  return {
+    id,
+    ...(left.hours && { hours: left.hours.from }),
     perHour: hourly === undefined ? 0 : hourly * charges.labour + materials(line.work),
     money: [
       ...bought('spend', charges.factor('bought')),
       ...bought('outside', charges.factor('outside')),
-      ...(fixed ? [{ id: 'fixed-price', curve: constantCurve(fixed), factor: charges.labour }] : []),
+      ...(fixed ? [{ id: 'fixed-price', from: { fixed }, factor: charges.labour }] : []),
     ],
   };
 }
 
 /** What the line most likely still costs, by its figures as they were written. */
-export function likelyMoney({ left, fixed = 0 }: LineWithRest, { perHour, money }: Item): number {
+export function likelyMoney({ left, fixed = 0 }: LineWithRest, { perHour, money }: ItemFrom): number {
   const likely = (id: string) =>
     id === 'fixed-price' ? fixed : (left[id as 'spend' | 'outside']?.likely ?? 0);
   return money.reduce(
