@@ -36,8 +36,14 @@ export type Shot = WebPhoto & {
   pair?: string;
 };
 
-/** The pictures of an entry, in the writer's order; one that isn't there is left to the check. */
-export function shotsOf(entry: Entry, photos: Photos): Shot[] {
+/** The pictures of an entry, in the writer's order; one that isn't there is left to the check. They stand on many pages. */
+export function shotsOf(entry: Entry, photos: Photos): readonly Shot[] {
+  return shotsWith(photos)(entry);
+}
+
+const shotsWith = once((photos: Photos) => once((entry: Entry) => writtenShots(entry, photos)));
+
+function writtenShots(entry: Entry, photos: Photos): Shot[] {
   return (entry.photos ?? []).flatMap(({ file, caption, alt, part, shows, pair }) => {
     const web = photos.get(photoPath(file, entry.day));
     if (!web) return [];

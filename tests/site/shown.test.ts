@@ -9,12 +9,13 @@ import { seesOf } from '../../src/views/audience.ts';
 import { monthsOfDays } from '../../src/views/days.ts';
 import type { BriefLine, LineRow } from '../../src/views/lines.ts';
 import { drawnParts, measuredPart } from '../../src/views/measured.ts';
+import type { Shot } from '../../src/views/photos.ts';
 import { choiceShown } from '../../src/views/shown/choice.ts';
-import { type Compared, comparedBy } from '../../src/views/shown/compared.ts';
+import { type Compared, comparedBy, shotsApart } from '../../src/views/shown/compared.ts';
 import { type DayShown, dayShown } from '../../src/views/shown/day.ts';
 import { linesCompared, linesShown } from '../../src/views/shown/lines.ts';
 import { monthShown } from '../../src/views/shown/month.ts';
-import { partShown } from '../../src/views/shown/part.ts';
+import { type PartShown, partCompared, partShown } from '../../src/views/shown/part.ts';
 import { photosShown } from '../../src/views/shown/photos.ts';
 import { statementAt, statementKeys } from '../../src/views/statements.ts';
 import { shotMonths } from '../../src/views/timeline.ts';
@@ -127,6 +128,43 @@ it('a day is compared by all that it shows, its lines too', async () => {
   for (const key of ['opening', 'sum', 'from', 'charged'])
     expect(as({ [key]: 'other' }), key).not.toBe(as({}));
   expect(text({ shown: { ...shown, title: 'Other' } })).not.toBe(as({}));
+});
+
+it('pictures that stand on several pages are compared by all that stands with them', () => {
+  const small = { file: 'pictures/a-small.webp', width: 480, height: 360 };
+  const shot: Shot = {
+    file: 'pictures/a.webp',
+    width: 1600,
+    height: 1200,
+    small,
+    taken: '2025-03-05T10:00:00',
+    ratio: 4 / 3,
+    caption: 'The sill',
+    alt: 'A sill on trestles',
+    day: '2025-03-05',
+    when: '2025-03-05T10:00:00',
+    entry: '2025-03-05',
+    part: 'left-sill',
+    shows: 'before',
+    pair: 'sill',
+  };
+  const part = { name: 'Sill', latest: [shot, shot] } as unknown as PartShown;
+  for (const as of [
+    (shots: Shot[]) => text(shotsApart({ title: 'Wednesday', shots })),
+    (latest: Shot[]) => text(partCompared({ ...part, latest })),
+  ]) {
+    const stands = as([shot, { ...shot }]);
+    expect(as([{ ...shot }, shot])).toBe(stands);
+    for (const key of Object.keys(shot)) {
+      expect(as([shot, { ...shot, [key]: 'other' }]), key).not.toBe(stands);
+    }
+    expect(as([shot])).not.toBe(stands);
+    expect(as([{ ...shot, caption: 'Other' }, shot])).not.toBe(as([shot, { ...shot, caption: 'Other' }]));
+  }
+  expect(text(shotsApart({ title: 'Other', shots: [shot] }))).not.toBe(
+    text(shotsApart({ title: 'Wednesday', shots: [shot] })),
+  );
+  expect(text(partCompared({ ...part, name: 'Other' }))).not.toBe(text(partCompared(part)));
 });
 
 /** Where a value holds what JSON doesn't write, or writes as something else. */

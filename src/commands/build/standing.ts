@@ -40,5 +40,5 @@ function textsDigest(): (texts: readonly string[]) => string {
     known.set(text, digest);
     return digest;
   };
-  return ([own = '', ...others]) => hash('sha256', [own, ...others.map(digestOf)].join('\n'));
+  return ([own = '', ...others]) => hash('sha256', [hash('sha256', own), ...others.map(digestOf)].join('\n'));
 }

@@ -4,6 +4,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Body } from '../../record/body.ts';
 import { once } from '../../record/once.ts';
 import type { Frame } from '../frame.ts';
+import type { Shot } from '../photos.ts';
 
 /** What a page shows: plain values and lists. Of a body of words the text alone counts, since the rest follows from it. */
 export type Shown = { body?: Body; [name: string]: unknown };
@@ -18,15 +19,20 @@ export type MayStand<Params, Props, What> = {
   at: (page: { params: object; props: object; locals: object }) => Promise<What | undefined>;
 };
 
-/** What is compared of a page: `shown`, and `lines` that stand on other pages too. */
-export type Compared = { shown: Shown; lines?: readonly object[] };
+/** What is compared of a page: `shown`, and lines or pictures that stand on other pages too. */
+export type Compared = { shown: Shown; shared?: readonly object[] };
 
-/** Other texts for whatever shows anything else. The texts of lines are the same ones on every page. */
-export function comparedBy(frame: Frame, { shown: { body, ...shown }, lines = [] }: Compared): string[] {
+/** Other texts for whatever shows anything else. The texts of what is shared are the same ones on every page. */
+export function comparedBy(frame: Frame, { shown: { body, ...shown }, shared = [] }: Compared): string[] {
   const first = JSON.stringify([frameDigest(frame), body && [body.line, body.markdown], shown]);
-  return [first, ...lines.map(textOf)];
+  return [first, ...shared.map(textOf)];
 }
 
-const textOf = once((line: object) => JSON.stringify(line));
+/** A page with its pictures apart: each of them stands with its day, its part and its month. */
+export function shotsApart({ shots, ...shown }: Shown & { shots: readonly Shot[] }): Compared {
+  return { shown, shared: shots };
+}
+
+const textOf = once((one: object) => JSON.stringify(one));
 
 const frameDigest = once((frame: Frame) => bytesToHex(sha256(utf8ToBytes(JSON.stringify(frame)))));

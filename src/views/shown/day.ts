@@ -62,7 +62,7 @@ export type DayShown = {
   asides: Aside[];
   cautions: Caution[];
   more: string[];
-  shots: Shot[];
+  shots: readonly Shot[];
   before: Linked | undefined;
   after: Linked | undefined;
 };

@@ -25,6 +25,6 @@ export function linesCompared({ groups, ...shown }: LinesShown): Compared {
   return {
     // As many rows as a group counts, or none.
     shown: { ...shown, groups: groups.map(({ rows, ...group }) => group) },
-    lines: groups.flatMap(({ rows }) => rows),
+    shared: groups.flatMap(({ rows }) => rows),
   };
 }

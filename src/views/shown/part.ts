@@ -32,6 +32,7 @@ import { type PlannedTable, plannedTable } from '../planned.ts';
 import { shotsByPart } from '../shot-filters.ts';
 import { photographs } from '../shot-words.ts';
 import { allShots, newest } from '../timeline.ts';
+import type { Compared } from './compared.ts';
 
 /** Pictures that a part's page shows; the others have pages of their own. */
 const MOST_SHOTS = 12;
@@ -124,4 +125,9 @@ export function partShown(
     daysCaption: `Days that name this part${sees.money ? `, ${fromLines(row?.lines.length ?? 0)}` : ''}`,
     daysNote: row ? `${sees.money ? 'hours and money are' : 'hours are'} those of this part` : '',
   };
+}
+
+/** The same with its pictures apart. */
+export function partCompared({ latest, ...shown }: PartShown): Compared {
+  return { shown, shared: latest };
 }
