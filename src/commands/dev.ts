@@ -13,7 +13,13 @@ async function serve(): Promise<void> {
     return;
   }
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
-  const server = await dev({ root: '.', server: { port, host: '127.0.0.1' }, logLevel: 'warn' });
+  const server = await dev({
+    root: '.',
+    server: { port, host: '127.0.0.1' },
+    logLevel: 'warn',
+    // Thousands of pictures and the sites that builds make: nothing in there is a source of pages.
+    vite: { server: { watch: { ignored: ['**/.cache/**', '**/dist-*/**'] } } },
+  });
   console.log(
     `The record is at http://127.0.0.1:${server.address.port}/ — save a log and look. Ctrl-C stops it.`,
   );

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Browser } from 'playwright-core';
@@ -22,12 +23,17 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 
-it('npm run dev shows what is saved, and a mistake with its place, without a restart', async () => {
+async function smallRecord(): Promise<string> {
   const folder = await emptyFolder();
   for (const [file, text] of Object.entries(SMALL)) {
     await mkdir(dirname(join(folder, file)), { recursive: true });
     await writeFile(join(folder, file), text);
   }
+  return folder;
+}
+
+it('npm run dev shows what is saved, and a mistake with its place, without a restart', async () => {
+  const folder = await smallRecord();
   const address = await serve('dev', { RECORD: folder });
   const page = await browser.newPage();
   await page.goto(new URL('day/2025-03-03.html', address).href);
@@ -63,3 +69,41 @@ it('npm run dev shows what is saved, and a mistake with its place, without a res
   await rm(in2026('2026-03-03'));
   await shown('2026-03-03').not.toContain('Filled it.');
 });
+
+/** The inodes that a process has Linux tell it of, by the environment it was started with. */
+function watchedBy(environment: string): Set<number> {
+  const texts = readdirSync('/proc').flatMap((pid) => {
+    try {
+      if (!readFileSync(`/proc/${pid}/environ`, 'utf8').includes(environment)) return [];
+      return readdirSync(`/proc/${pid}/fdinfo`).map((fd) =>
+        readFileSync(`/proc/${pid}/fdinfo/${fd}`, 'utf8'),
+      );
+    } catch {
+      // Not a process, one of somebody else, or one that has just ended.
+      return [];
+    }
+  });
+  return new Set(
+    texts.flatMap((text) =>
+      [...text.matchAll(/^inotify .*\bino:([0-9a-f]+)/gm)].map(([, inode = '']) =>
+        Number.parseInt(inode, 16),
+      ),
+    ),
+  );
+}
+
+it.runIf(process.platform === 'linux')(
+  'npm run dev watches its sources, and not the thousands of pictures and pages that builds keep',
+  async () => {
+    const folder = await smallRecord();
+    const kept = join('.cache', 'sites');
+    await mkdir(kept, { recursive: true });
+    await serve('dev', { RECORD: folder });
+    const watches = (path: string) => watchedBy(`RECORD=${folder}\0`).has(statSync(path).ino);
+    await expect.poll(() => watches('src/site/pages/part'), { timeout: 20_000 }).toBe(true);
+    // What is watched is found within a moment of one another.
+    await new Promise((later) => setTimeout(later, 2_000));
+    expect(watches('.cache')).toBe(false);
+    expect(watches(kept)).toBe(false);
+  },
+);
