@@ -102,11 +102,9 @@ async function open(handed: Handed | undefined): Promise<Site> {
     const charts = costCharts(record, rollup);
     handed
       .ahead({ choices: choiceDraws(record, rollup), finishes: finishDraws(record, rollup, isKnown), charts })
-      // Who waits for what is drawn is told where it fails.
-      ?.then(
-        () => handed.ahead?.({ choices: [], finishes: [], charts: forecastCharts(record, rollup) }),
-        () => {},
-      );
+      ?.then(() => handed.ahead?.({ choices: [], finishes: [], charts: forecastCharts(record, rollup) }))
+      // It comes up again where it is waited for, or drawn.
+      .catch(() => {});
   }
   return { ...told(problems, read), today, record, rollup, photos, ...came };
 }
