@@ -13,13 +13,19 @@ export const priceDiffersFromOrder: Check = {
   why: 'A price that isn’t the one named when it was ordered is worth a call before the bill is paid.',
   run: (record) => {
     const lines = billLines(record);
+    const byWords = Map.groupBy(lines, ({ from, what }) => wordsOf(from, what));
+    const byBill = Map.groupBy(lines, ({ from, bill }) =>
+      bill === undefined ? undefined : billOf(from, bill),
+    );
     const billed = new Set<Line>();
     return orders(record).flatMap(({ order, entry, index, bills }) => {
       const { from, what, price } = order;
-      const ofVendor = lines.filter((line) => line.from === from && line.entry.day >= entry.day);
+      const isSince = (line: Line) => line.entry.day >= entry.day;
       const found =
-        ofVendor.find((line) => !billed.has(line) && sameWords(line.what) === sameWords(what)) ??
-        onlyOne(ofVendor.filter(({ bill }) => bill !== undefined && bills.includes(bill)));
+        byWords.get(wordsOf(from, what))?.find((line) => isSince(line) && !billed.has(line)) ??
+        onlyOne(
+          [...new Set(bills)].flatMap((bill) => (byBill.get(billOf(from, bill)) ?? []).filter(isSince)),
+        );
       if (found) billed.add(found);
       if (!found || price === undefined || price === found.each || price === found.net) return [];
       const money = (amount: Minor) => moneyText(amount, record.currency);
@@ -60,18 +66,25 @@ function billLines({ entries }: CarRecord): Line[] {
 
 /** Orders, each with the numbers of bills that it or its receipt names. */
 function orders({ entries }: CarRecord) {
-  const receipts = entries.flatMap(({ day, received = [] }) => received.map((line) => ({ day, line })));
+  const receipts = Map.groupBy(
+    entries.flatMap(({ day, received = [] }) => received.map((line) => ({ day, line }))),
+    ({ line }) => wordsOf(line.from, line.what),
+  );
   return entries.flatMap((entry) =>
     (entry.ordered ?? []).map((order, index) => {
-      const own = receipts.filter(
-        ({ day, line }) =>
-          day >= entry.day && line.from === order.from && sameWords(line.what) === sameWords(order.what),
-      );
+      const same = receipts.get(wordsOf(order.from, order.what)) ?? [];
+      const own = same.filter(({ day }) => day >= entry.day);
       const bills = [order.bill, ...own.map(({ line }) => line.bill)];
       return { order, entry, index, bills: bills.filter((bill) => bill !== undefined) };
     }),
   );
 }
+
+/** What one vendor was asked for, in words that may be written in several ways. */
+const wordsOf = (from: string, what: string) => `${from}\n${sameWords(what)}`;
+
+/** A bill by its number: two vendors may write the same. */
+const billOf = (from: string, bill: string) => `${from}\n${bill}`;
 
 /** On a bill of several lines nobody knows which was ordered. */
 function onlyOne(lines: readonly Line[]): Line | undefined {
