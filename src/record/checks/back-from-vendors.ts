@@ -13,11 +13,11 @@ export function returns({ entries }: CarRecord): Back[] {
   for (const entry of entries) {
     for (const line of entry.bought ?? []) {
       if (line.bill !== undefined) add(byBill, `${line.from} ${line.bill}`, line);
-      add(byWords, `${line.from} ${sameWords(line.what)}`, line);
+      add(byWords, thing(line.from, line.what), line);
     }
     for (const [index, line] of (entry.returned ?? []).entries()) {
       const onBill = line.bill === undefined ? [] : (byBill.get(`${line.from} ${line.bill}`) ?? []);
-      const ofWords = byWords.get(`${line.from} ${sameWords(line.what)}`) ?? [];
+      const ofWords = byWords.get(thing(line.from, line.what)) ?? [];
       const same = (bought: BoughtLine) => sameWords(bought.what) === sameWords(line.what);
       const of =
         onBill.length > 0 ? [...onBill.filter(same), ...onBill.filter((one) => !same(one))] : [...ofWords];
@@ -28,7 +28,10 @@ export function returns({ entries }: CarRecord): Back[] {
 }
 
 /** Words without regard to capitals and spaces at the ends. */
-export const sameWords = (words: string) => words.trim().toLowerCase();
+const sameWords = (words: string) => words.trim().toLowerCase();
+
+/** What a vendor is asked for, billed for or sent back, by its words. */
+export const thing = (from: string, what: string) => `${from} ${sameWords(what)}`;
 
 function add(lists: Map<string, BoughtLine[]>, key: string, line: BoughtLine): void {
   const list = lists.get(key);

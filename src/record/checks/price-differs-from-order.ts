@@ -3,7 +3,7 @@ import { type Minor, times } from '../../figures/money.ts';
 import { moneyText } from '../../figures/money-text.ts';
 import type { Path } from '../front-matter.ts';
 import type { CarRecord, Entry } from '../record.ts';
-import { sameWords } from './back-from-vendors.ts';
+import { thing } from './back-from-vendors.ts';
 import type { Check } from './check.ts';
 
 export const priceDiffersFromOrder: Check = {
@@ -13,7 +13,7 @@ export const priceDiffersFromOrder: Check = {
   why: 'A price that isn’t the one named when it was ordered is worth a call before the bill is paid.',
   run: (record) => {
     const lines = billLines(record);
-    const byWords = Map.groupBy(lines, ({ from, what }) => wordsOf(from, what));
+    const byWords = Map.groupBy(lines, ({ from, what }) => thing(from, what));
     const byBill = Map.groupBy(lines, ({ from, bill }) =>
       bill === undefined ? undefined : billOf(from, bill),
     );
@@ -22,7 +22,7 @@ export const priceDiffersFromOrder: Check = {
       const { from, what, price } = order;
       const isSince = (line: Line) => line.entry.day >= entry.day;
       const found =
-        byWords.get(wordsOf(from, what))?.find((line) => isSince(line) && !billed.has(line)) ??
+        byWords.get(thing(from, what))?.find((line) => isSince(line) && !billed.has(line)) ??
         onlyOne(
           [...new Set(bills)].flatMap((bill) => (byBill.get(billOf(from, bill)) ?? []).filter(isSince)),
         );
@@ -68,11 +68,11 @@ function billLines({ entries }: CarRecord): Line[] {
 function orders({ entries }: CarRecord) {
   const receipts = Map.groupBy(
     entries.flatMap(({ day, received = [] }) => received.map((line) => ({ day, line }))),
-    ({ line }) => wordsOf(line.from, line.what),
+    ({ line }) => thing(line.from, line.what),
   );
   return entries.flatMap((entry) =>
     (entry.ordered ?? []).map((order, index) => {
-      const same = receipts.get(wordsOf(order.from, order.what)) ?? [];
+      const same = receipts.get(thing(order.from, order.what)) ?? [];
       const own = same.filter(({ day }) => day >= entry.day);
       const bills = [order.bill, ...own.map(({ line }) => line.bill)];
       return { order, entry, index, bills: bills.filter((bill) => bill !== undefined) };
@@ -80,11 +80,8 @@ function orders({ entries }: CarRecord) {
   );
 }
 
-/** What one vendor was asked for, in words that may be written in several ways. */
-const wordsOf = (from: string, what: string) => `${from}\n${sameWords(what)}`;
-
 /** A bill by its number: two vendors may write the same. */
-const billOf = (from: string, bill: string) => `${from}\n${bill}`;
+const billOf = (from: string, bill: string) => `${from} ${bill}`;
 
 /** On a bill of several lines nobody knows which was ordered. */
 function onlyOne(lines: readonly Line[]): Line | undefined {

@@ -3,7 +3,7 @@ import type { Day } from '../../figures/days.ts';
 import { type Minor, times } from '../../figures/money.ts';
 import type { Place } from '../place.ts';
 import type { CarRecord, Entry, OutsideLine } from '../record.ts';
-import { sameWords } from './back-from-vendors.ts';
+import { thing } from './back-from-vendors.ts';
 
 /** One spend. `things` are its vendor and words, by which a bill is known to be that of an order. */
 export type Spend = {
@@ -67,5 +67,3 @@ function bills({ day, bought = [], outside = [] }: Entry): Spend[] {
   }
   return [...ofDay.values()];
 }
-
-const thing = (from: string, what: string) => `${from} ${sameWords(what)}`;

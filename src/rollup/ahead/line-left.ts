@@ -26,6 +26,10 @@ export type LineLeft = { hours?: Left; spend?: Left; outside?: Left };
 /** What the curve of a remainder is worked out from, as plain values. */
 export type LeftFrom = { range: Range; spent: number; calibration: Calibration };
 
+/** The curve of what is left. */
+export const curveOfLeft = ({ range, spent, calibration }: LeftFrom): Curve =>
+  remainderOf(range, spent, calibration).left;
+
 /** Nothing for what the line has no estimate of. */
 export function lineLeft(line: PlannedLine, so: Rollup['planned'][string], experience: Experience): LineLeft {
   const worked = (after = '') =>
@@ -60,7 +64,7 @@ function asPlanned(
     from: { range, spent, calibration },
     // Worked out when it is drawn from: a build whose draws are kept, or made on another core, never asks for it.
     get curve() {
-      drawn ??= remainderOf(range, spent, calibration).left;
+      drawn ??= curveOfLeft({ range, spent, calibration });
       return drawn;
     },
     likely: Math.max(0, range.likely - spent),

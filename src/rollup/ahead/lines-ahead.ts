@@ -1,14 +1,13 @@
 // The planned lines that are left, each as an item of the finish: hours at their price, purchases at what is charged.
 import { constantCurve, curveMean } from '../../estimate/uncertain/curve.ts';
 import type { Item } from '../../estimate/uncertain/finish.ts';
-import { remainderOf } from '../../estimate/uncertain/remainder.ts';
 import { plannedLines } from '../../record/checks/planned-lines.ts';
 import type { CarRecord, PlannedLine } from '../../record/record.ts';
 import type { Rollup } from '../cost-lines.ts';
 import { fixedAhead } from '../fixed-prices.ts';
 import { type ChoiceLeft, choiceAt, sumsOf } from './choices-left.ts';
 import type { Experience } from './experience.ts';
-import { type LeftFrom, type LineLeft, lineLeft } from './line-left.ts';
+import { curveOfLeft, type LeftFrom, type LineLeft, lineLeft } from './line-left.ts';
 import { type Prices, withMaterials } from './prices.ts';
 
 /** An unfinished planned line, by its full name. */
@@ -47,14 +46,13 @@ export type ItemFrom = Omit<Item, 'hours' | 'money'> & {
 
 /** The item with its curves. */
 export function itemOf({ id, hours, perHour, money }: ItemFrom): Item {
-  const left = ({ range, spent, calibration }: LeftFrom) => remainderOf(range, spent, calibration).left;
   return {
     id,
-    ...(hours && { hours: left(hours) }),
+    ...(hours && { hours: curveOfLeft(hours) }),
     perHour,
     money: money.map(({ from, ...part }) => ({
       ...part,
-      curve: 'fixed' in from ? constantCurve(from.fixed) : left(from),
+      curve: 'fixed' in from ? constantCurve(from.fixed) : curveOfLeft(from),
     })),
   };
 }
